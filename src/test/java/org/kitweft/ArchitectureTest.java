@@ -18,17 +18,21 @@ class ArchitectureTest {
 
     @ArchTest static final ArchRule patternKnowsNobody = only("pattern");
     @ArchTest static final ArchRule kitKnowsNobody = only("kit");
+    @ArchTest static final ArchRule fileKnowsNobody = only("file");
     @ArchTest static final ArchRule groove = only("groove", "pattern", "kit");
     @ArchTest static final ArchRule explore = only("explore", "groove", "pattern", "kit");
     @ArchTest static final ArchRule band = only("band", "groove", "pattern", "kit");
-    @ArchTest static final ArchRule lesson = only("lesson", "band", "groove", "pattern", "kit");
 
     @ArchTest
-    static final ArchRule score = only("score", "lesson", "band", "groove", "pattern", "kit");
+    static final ArchRule lesson = only("lesson", "file", "band", "groove", "pattern", "kit");
+
+    @ArchTest
+    static final ArchRule score =
+            only("score", "file", "lesson", "band", "groove", "pattern", "kit");
 
     @ArchTest
     static final ArchRule sound =
-            only("sound", "score", "lesson", "band", "explore", "groove", "pattern", "kit");
+            only("sound", "file", "score", "lesson", "band", "explore", "groove", "pattern", "kit");
 
     @ArchTest
     static final ArchRule commandLineDoesNotKnowTheWindow =
