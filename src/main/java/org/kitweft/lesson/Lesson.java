@@ -1,0 +1,64 @@
+package org.kitweft.lesson;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A document for one week: grooves with remarks, in the order they are worked on. Immutable; the
+ * {@code with…} methods make changed copies.
+ *
+ * @param title for people; may be empty while a lesson is being written
+ * @param remarks about the whole lesson, lines separated by {@code \n}; may be empty
+ * @param items at most {@value #MAX_ITEMS}; none while a lesson is being written
+ * @param unknown what its file said beyond what this program knows
+ */
+public record Lesson(String title, String remarks, List<LessonItem> items, UnknownFields unknown) {
+    /** The most items of a lesson. */
+    public static final int MAX_ITEMS = 500;
+
+    public Lesson {
+        Objects.requireNonNull(title, "title");
+        Objects.requireNonNull(remarks, "remarks");
+        items = List.copyOf(items);
+        Objects.requireNonNull(unknown, "unknown");
+        if (items.size() > MAX_ITEMS) {
+            throw new IllegalArgumentException(
+                    "%d items: a lesson has at most %d".formatted(items.size(), MAX_ITEMS));
+        }
+    }
+
+    /** A lesson made here, not read from a file. */
+    public Lesson(String title, String remarks, List<LessonItem> items) {
+        this(title, remarks, items, UnknownFields.NONE);
+    }
+
+    /** The same with another title. */
+    public Lesson withTitle(String other) {
+        return new Lesson(other, remarks, items, unknown);
+    }
+
+    /** The same with other remarks. */
+    public Lesson withRemarks(String other) {
+        return new Lesson(title, other, items, unknown);
+    }
+
+    /** The same with exactly these items. */
+    public Lesson withItems(List<LessonItem> other) {
+        return new Lesson(title, remarks, other, unknown);
+    }
+
+    /** The same with one more item at its end. */
+    public Lesson withItem(LessonItem item) {
+        List<LessonItem> more = new ArrayList<>(items);
+        more.add(item);
+        return withItems(more);
+    }
+
+    /** The same with one item exchanged for another; {@code index} counts from 0. */
+    public Lesson withItem(int index, LessonItem item) {
+        List<LessonItem> changed = new ArrayList<>(items);
+        changed.set(index, item);
+        return withItems(changed);
+    }
+}
