@@ -7,7 +7,8 @@ import org.apache.commons.numbers.core.ArithmeticUtils;
  * After how many bars a sticking, and everything beside it, comes round.
  *
  * @param stickingBars bars after which the sticking starts on a bar line again
- * @param allBars bars after which sticking and layers do
+ * @param allBars bars after which sticking and layers do; {@link Long#MAX_VALUE} where that is
+ *     beyond any number of 63 bits, as with many long layers of coprime lengths
  */
 record Cycle(int stickingBars, long allBars) {
 
@@ -17,13 +18,22 @@ record Cycle(int stickingBars, long allBars) {
                 grid.overTheBar()
                         ? ArithmeticUtils.lcm(strokes, barSteps) / barSteps
                         : (strokes + barSteps - 1) / barSteps;
+        return new Cycle(stickingBars, allBars(stickingBars, grid, layers));
+    }
+
+    private static long allBars(int stickingBars, Grid grid, List<Layer> layers) {
         long barTicks = grid.meter().barTicks();
         long all = stickingBars;
         for (Layer layer : layers) {
             long layerTicks =
                     grid.meter().beatTicks() / layer.stepsPerBeat() * layer.figure().steps().size();
-            all = ArithmeticUtils.lcm(all, ArithmeticUtils.lcm(layerTicks, barTicks) / barTicks);
+            long layerBars = ArithmeticUtils.lcm(layerTicks, barTicks) / barTicks;
+            long factor = layerBars / ArithmeticUtils.gcd(all, layerBars);
+            if (all > Long.MAX_VALUE / factor) {
+                return Long.MAX_VALUE;
+            }
+            all *= factor;
         }
-        return new Cycle(stickingBars, all);
+        return all;
     }
 }

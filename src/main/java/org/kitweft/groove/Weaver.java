@@ -1,6 +1,7 @@
 package org.kitweft.groove;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -72,6 +73,7 @@ public final class Weaver {
         nothingToStrike.forEach(
                 (letter, places) -> conflicts.add(new Conflict.NothingToStrike(letter, places)));
         conflicts.addAll(Conflicts.in(inTime, kit));
+        conflicts.sort(Comparator.comparing(conflict -> conflict.places().get(0)));
         return new Groove(sticking, kit, voicing, grid, bars, cycle.allBars(), inTime, conflicts);
     }
 

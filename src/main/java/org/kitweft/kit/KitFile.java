@@ -141,11 +141,20 @@ public final class KitFile {
         if (surfaces.isEmpty()) {
             throw new KitFormatException(source, "surfaces", "the kit has no surface");
         }
+        boolean leftHanded = leftHanded(root);
         try {
-            return new Kit(name, root.path("leftHanded").asBoolean(false), surfaces);
+            return new Kit(name, leftHanded, surfaces);
         } catch (IllegalArgumentException e) {
             throw new KitFormatException(source, "surfaces", e);
         }
+    }
+
+    private boolean leftHanded(JsonNode root) {
+        JsonNode leftHanded = root.path("leftHanded");
+        if (!leftHanded.isMissingNode() && !leftHanded.isBoolean()) {
+            throw new KitFormatException(source, "", "expected true or false \"leftHanded\"");
+        }
+        return leftHanded.asBoolean(false);
     }
 
     private Surface surface(JsonNode node, String number) {

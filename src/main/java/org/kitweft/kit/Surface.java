@@ -44,6 +44,10 @@ public record Surface(
         if (limbs.isEmpty()) {
             throw new IllegalArgumentException("no limb can reach it");
         }
+        // Minus zero becomes zero: equals would tell them apart, and so would a kit mirrored twice.
+        x += 0.0;
+        y += 0.0;
+        z += 0.0;
         limbs = Collections.unmodifiableSet(EnumSet.copyOf(limbs));
         sounds = List.copyOf(sounds);
         if (sounds.isEmpty()) {
