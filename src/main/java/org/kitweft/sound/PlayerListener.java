@@ -1,0 +1,28 @@
+package org.kitweft.sound;
+
+import java.util.List;
+import org.kitweft.groove.Hit;
+import org.kitweft.groove.Place;
+
+/**
+ * Is told what a {@link Player} does. Called on the sound thread: return at once, and cross over to
+ * other threads in one place.
+ */
+public interface PlayerListener {
+
+    /**
+     * A step is reached, as the ear hears it: the time that sound takes through the output buffer
+     * is allowed for.
+     *
+     * @param hits that sound now, muted limbs left out; empty where the step is silent
+     * @param place the step; its bar counts through the phrase
+     * @param tick from the start of the phrase
+     */
+    default void struck(List<Hit> hits, Place place, long tick) {}
+
+    /** Playing starts or has stopped. */
+    default void state(boolean playing) {}
+
+    /** Something went wrong, in one line for people. If it kept from playing, it has stopped. */
+    default void fault(String message) {}
+}
