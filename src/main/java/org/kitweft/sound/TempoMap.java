@@ -1,61 +1,83 @@
 package org.kitweft.sound;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
  * From ticks to seconds. Second 0 is tick 0; before its first pace the first one holds, after its
  * last one the last. Immutable.
- *
- * @param paces by tick, ascending, at least one
  */
-public record TempoMap(List<Pace> paces) {
-    public TempoMap {
-        paces = List.copyOf(paces);
-        if (paces.isEmpty()) {
-            throw new IllegalArgumentException("a tempo map has at least one pace");
+public final class TempoMap {
+    private final List<Pace> paces;
+    private final long[] ticks;
+    private final double[] secondsAt;
+
+    /**
+     * @param all by tick, ascending, at least one; those that change nothing are left out
+     */
+    public TempoMap(List<Pace> all) {
+        this.paces = List.copyOf(changes(all));
+        this.ticks = paces.stream().mapToLong(Pace::tick).toArray();
+        this.secondsAt = new double[ticks.length];
+        for (int i = 1; i < ticks.length; i++) {
+            secondsAt[i] = secondsAt[i - 1] + inPace(i - 1, ticks[i]);
         }
-        for (int i = 1; i < paces.size(); i++) {
-            if (paces.get(i).tick() <= paces.get(i - 1).tick()) {
-                throw new IllegalArgumentException(
-                        "the paces of a tempo map ascend, but tick %d follows tick %d"
-                                .formatted(paces.get(i).tick(), paces.get(i - 1).tick()));
-            }
+        double zero = seconds(0);
+        for (int i = 0; i < ticks.length; i++) {
+            secondsAt[i] -= zero;
         }
     }
 
-    /** The same map without paces that change nothing. */
-    static TempoMap of(List<Pace> all) {
-        List<Pace> kept = new ArrayList<>();
-        for (Pace pace : all) {
-            Pace last = kept.isEmpty() ? null : kept.get(kept.size() - 1);
-            if (last == null
-                    || !last.meter().equals(pace.meter())
-                    || !last.tempo().equals(pace.tempo())) {
+    private static List<Pace> changes(List<Pace> all) {
+        if (all.isEmpty()) {
+            throw new IllegalArgumentException("a tempo map has at least one pace");
+        }
+        List<Pace> kept = new ArrayList<>(List.of(all.get(0)));
+        for (int i = 1; i < all.size(); i++) {
+            Pace pace = all.get(i);
+            if (pace.tick() <= all.get(i - 1).tick()) {
+                throw new IllegalArgumentException(
+                        "the paces of a tempo map ascend, but tick %d follows tick %d"
+                                .formatted(pace.tick(), all.get(i - 1).tick()));
+            }
+            Pace last = kept.get(kept.size() - 1);
+            if (!last.meter().equals(pace.meter()) || !last.tempo().equals(pace.tempo())) {
                 kept.add(pace);
             }
         }
-        return new TempoMap(kept);
+        return kept;
+    }
+
+    /** Meter and tempo, wherever one of them changes; by tick, ascending. */
+    public List<Pace> paces() {
+        return paces;
     }
 
     /** Seconds from tick 0 to a tick; negative before it. */
     public double seconds(long tick) {
-        return tick >= 0 ? between(0, tick) : -between(tick, 0);
+        int found = Arrays.binarySearch(ticks, tick);
+        int pace = Math.max(0, found >= 0 ? found : -found - 2);
+        return secondsAt[pace] + inPace(pace, tick);
     }
 
-    /** Seconds between two ticks, the first not after the second. */
-    private double between(long from, long to) {
-        double seconds = 0;
-        long at = from;
-        for (int i = 0; i < paces.size(); i++) {
-            long end = i + 1 < paces.size() ? paces.get(i + 1).tick() : Long.MAX_VALUE;
-            if (end > at && at < to) {
-                long stop = Math.min(end, to);
-                Pace pace = paces.get(i);
-                seconds += pace.tempo().seconds(stop - at, pace.meter());
-                at = stop;
-            }
-        }
-        return seconds;
+    private double inPace(int pace, long tick) {
+        Pace holds = paces.get(pace);
+        return holds.tempo().seconds(tick - ticks[pace], holds.meter());
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof TempoMap map && paces.equals(map.paces);
+    }
+
+    @Override
+    public int hashCode() {
+        return paces.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return paces.toString();
     }
 }

@@ -21,6 +21,8 @@ import org.kitweft.groove.Phrase;
  */
 public record Timeline(
         List<Track> tracks, TempoMap tempo, List<Marker> markers, long from, long to) {
+    /** The most bars that are laid out, all loops counted: hours of music. */
+    public static final int MAX_BARS = 20_000;
 
     public Timeline {
         tracks = List.copyOf(tracks);
@@ -33,7 +35,11 @@ public record Timeline(
         }
     }
 
-    /** Lays out a phrase. Settings without end are laid out once. */
+    /**
+     * Lays out a phrase. Settings without end are laid out once.
+     *
+     * @throws IllegalArgumentException if that makes more than {@value #MAX_BARS} bars
+     */
     public static Timeline of(Phrase phrase, PlaySettings settings) {
         return new TimelineWriter(phrase, settings).write();
     }

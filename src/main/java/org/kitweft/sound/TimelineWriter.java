@@ -24,6 +24,11 @@ final class TimelineWriter {
 
     Timeline write() {
         int loops = Math.max(1, settings.loops());
+        if ((long) loops * phrase.bars() > Timeline.MAX_BARS) {
+            throw new IllegalArgumentException(
+                    "%d loops of %d bars: expected at most %d bars in all"
+                            .formatted(loops, phrase.bars(), Timeline.MAX_BARS));
+        }
         long from = countIn();
         List<Note> onePass = onePass();
         List<Note> drums = new ArrayList<>(loops * onePass.size());
@@ -37,7 +42,7 @@ final class TimelineWriter {
         if (!clicks.isEmpty()) {
             tracks.add(new Track(Track.CLICK, clicks));
         }
-        return new Timeline(tracks, TempoMap.of(paces), markers, from, loops * phrase.ticks());
+        return new Timeline(tracks, new TempoMap(paces), markers, from, loops * phrase.ticks());
     }
 
     private long countIn() {
