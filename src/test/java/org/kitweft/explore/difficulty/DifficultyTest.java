@@ -1,0 +1,107 @@
+package org.kitweft.explore.difficulty;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.kitweft.groove.Figure;
+import org.kitweft.groove.Layer;
+import org.kitweft.groove.LetterVoicing;
+import org.kitweft.groove.Recipe;
+import org.kitweft.groove.Voicing;
+import org.kitweft.kit.BuiltInKits;
+import org.kitweft.kit.Kit;
+import org.kitweft.kit.Limb;
+import org.kitweft.kit.SoundName;
+import org.kitweft.pattern.Letter;
+import org.kitweft.pattern.Sticking;
+
+class DifficultyTest {
+    private final Kit kit = BuiltInKits.load("five-piece");
+
+    @ParameterizedTest(name = "{0} is easier than {1}")
+    @CsvSource({
+        "RLRLRLRLRLRLRLRL, RLLRRLLRLRRLLLRR",
+        "RLRL RLRL RLRL RLRL, RRRR LLLL RRRR LLLL",
+        "R-L-R-L-R-L-R-L-, K-K-KKK-K-K-K-K-",
+        "RLRL RLRL RLRL RLRL, RLRL BLRL RLRL RLRL",
+        "RLRL RLRL RLRL RLRL, >RLRL RLRL >RLRL RLRL",
+        "RLRL RLRL RLRL RLRL, lRLRL RLRL RLRL RLRL",
+    })
+    void ordersStickingsOnOneSurface(String easier, String harder) {
+        assertThat(of(plain(easier))).isLessThan(of(plain(harder)));
+    }
+
+    @Test
+    void countsTheCentimetresBetweenSurfaces() {
+        Recipe recipe = plain("R--- R--- R--- R---");
+        SoundName snare = kit.find("snare");
+        SoundName floorTom = kit.find("floor-tom");
+        Voicing there =
+                recipe.voicing()
+                        .with(
+                                Letter.R,
+                                LetterVoicing.on(Limb.RIGHT_HAND, List.of(snare, floorTom)));
+        double apart = kit.surfaceOf(snare).distanceTo(kit.surfaceOf(floorTom));
+        assertThat(of(recipe.with(there)).thousandths().get(Burden.TRAVEL))
+                .isEqualTo(3 * 1000 * Math.round(apart));
+    }
+
+    @Test
+    void noticesCrossedHandsBeyondTheTolerance() {
+        Recipe recipe = plain("RLRL RLRL RLRL RLRL");
+        Voicing crossed =
+                recipe.voicing()
+                        .with(
+                                Letter.L,
+                                LetterVoicing.on(Limb.LEFT_HAND, List.of(kit.find("floor-tom"))));
+        assertThat(of(recipe).thousandths().get(Burden.CROSSINGS)).isZero();
+        assertThat(of(recipe.with(crossed)).thousandths().get(Burden.CROSSINGS))
+                .isEqualTo(15 * 60_000L);
+    }
+
+    @Test
+    void aLayerBesideTheStickingCostsMoreThanOneWithIt() {
+        Recipe recipe = plain("R-L- R-L- R-L- R-L-");
+        assertThat(of(withFootOn(recipe, 2, "- x")))
+                .isLessThan(of(withFootOn(recipe, 4, "- x - x")));
+        assertThat(of(withFootOn(recipe, 2, "- x"))).isLessThan(of(withFootOn(recipe, 3, "x x x")));
+    }
+
+    @Test
+    void isTheSameHoweverOftenTheBarIsPlayed() {
+        Recipe recipe = plain("R-L- R-L- R-L- ----");
+        assertThat(of(recipe.withBars(OptionalInt.of(4)))).isEqualTo(of(recipe));
+    }
+
+    @Test
+    void namesTheHeaviestBurdenFirst() {
+        assertThat(new Difficulty(Map.of(Burden.TRAVEL, 5L, Burden.RUNS, 9L)).reasons())
+                .containsExactly(Burden.RUNS, Burden.TRAVEL);
+    }
+
+    @Test
+    void refusesABurdenBelowNothing() {
+        assertThatThrownBy(() -> new Difficulty(Map.of(Burden.RUNS, -1L)))
+                .hasMessage("strokes in a row by one limb: a burden is 0 or more, not -1");
+    }
+
+    private Recipe plain(String sticking) {
+        return Recipe.plain(Sticking.parse(sticking), kit);
+    }
+
+    private Recipe withFootOn(Recipe recipe, int steps, String figure) {
+        Layer layer =
+                new Layer(Limb.LEFT_FOOT, kit.find("hi-hat.foot"), steps, Figure.parse(figure));
+        return recipe.with(recipe.voicing().withLayers(List.of(layer)));
+    }
+
+    private static Difficulty of(Recipe recipe) {
+        return Difficulty.of(recipe.weave());
+    }
+}
