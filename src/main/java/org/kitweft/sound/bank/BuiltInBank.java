@@ -47,17 +47,20 @@ public final class BuiltInBank {
      *     it
      */
     public static byte[] build(BankProgress progress) {
+        return Seal.close(SoundFontWriter.bytes(compute(progress)));
+    }
+
+    /** The bank as values, before it is written and sealed. */
+    static SoundFont compute(BankProgress progress) {
         BankPlan plan = BankPlan.whole();
         List<Sample> samples = Renderer.render(plan.recipes(), progress);
-        SoundFont bank =
-                new SoundFont(
-                        NAME,
-                        Seal.comment(COMMENT),
-                        LICENCE,
-                        samples,
-                        plan.instruments(),
-                        plan.presets());
-        return Seal.close(SoundFontWriter.bytes(bank));
+        return new SoundFont(
+                NAME,
+                Seal.comment(COMMENT),
+                LICENCE,
+                samples,
+                plan.instruments(),
+                plan.presets());
     }
 
     /** What {@link #cachedIn} calls its file. */

@@ -39,16 +39,16 @@ final class Bells {
 
     private static Voice click() {
         return Body.lasting(0.12)
-                .struck(0.25, 0.25)
+                .struck(0.2, 0.5)
                 .modes(1760, 1, 1, 0.035, 1.52, 0.7, 0.025, 2.6, 0.5, 0.02, 3.9, 0.3, 0.012)
                 .tapped(6000, 0.8, 0.3, 0.006);
     }
 
     private static Voice metronomeBell() {
         return Body.lasting(0.8)
-                .struck(0.2, 0.25)
+                .struck(0.25, 0.6)
                 .modes(2637, 1, 1, 0.7, 1.004, 0.5, 0.6, 2.41, 0.6, 0.35, 4.13, 0.35, 0.2)
-                .tapped(7000, 0.8, 0.2, 0.006);
+                .tapped(8000, 0.8, 0.6, 0.015);
     }
 
     /** Two plates bent to a box: two strong modes near a fifth apart, and the plates' own above. */
@@ -118,8 +118,9 @@ final class Bells {
                 double hertz = 6200 * StrictMath.pow(0.925, i);
                 Voice one =
                         Body.lasting(1.2)
-                                .struck(0.15, 0.3)
-                                .modes(hertz, 1, 1, 1.0, 1.47, 0.5, 0.7, 2.09, 0.4, 0.5);
+                                .struck(0.12, 0.6)
+                                .modes(hertz, 1, 1, 1.0, 1.47, 0.5, 0.7, 2.09, 0.4, 0.5)
+                                .tapped(11_000, 0.8, 0.3, 0.02);
                 wave.add(one.render(strength, noise), 0.6 + 0.03 * i, i * 0.045);
             }
             return wave;

@@ -61,7 +61,7 @@ final class Blocks {
 
     /** Loose pins rattle in a box after one blow. */
     private static Voice vibraslap() {
-        return Grains.of(Shakes.rattling(26, 1.1), 1.1, 0.004)
+        return Grains.of(Shakes.rattling(26, 1.0), 0.9, 0.004)
                 .body(1750, 14, 1)
                 .body(2620, 16, 0.9)
                 .body(3900, 10, 0.6)
@@ -101,7 +101,7 @@ final class Blocks {
     /** Two hardwood rods: bars with free ends, the lower one cupped in the hand. */
     private static Voice claves() {
         return Body.lasting(0.3)
-                .struck(0.1, 0.25)
+                .struck(0.14, 0.5)
                 .bar(Bar.UNIFORM, 2480, 0.16, 0.7, 0, 0)
                 .tapped(8000, 0.8, 0.15, 0.004);
     }
@@ -109,11 +109,10 @@ final class Blocks {
     /** A slot cut into a block: the lip as a short bar over a cavity tuned near it. */
     private static Voice block(double hertz) {
         return Body.lasting(0.3)
-                .struck(0.3, 0.3)
-                .modes(
-                        hertz, 1, 1, 0.11, 1.36, 0.25, 0.05, 2.48, 0.5, 0.05, 3.9, 0.35, 0.035, 5.6,
+                .struck(0.45, 0.55)
+                .modes(hertz, 1, 1, 0.11, 1.36, 0.25, 0.05, 2.48, 0.5, 0.05, 3.9, 0.35, 0.035, 5.6,
                         0.25, 0.02)
-                .tapped(hertz * 4.5, 0.8, 0.3, 0.008);
+                .tapped(hertz * 4.5, 0.8, 0.5, 0.01);
     }
 
     /** Two shells close on each other and bounce once. */

@@ -15,7 +15,7 @@ public final class Congas {
      */
     public static Drum open(double hertz, double ring) {
         return Drum.tuned(hertz, ring * 1.35)
-                .struck(0.66, 1.8, 0.3)
+                .struck(0.66, 1.8 * Math.sqrt(200 / hertz), 0.4)
                 .ringing(ring, 0.6)
                 .thumping(1)
                 .tilted(0.1)

@@ -25,8 +25,8 @@ final class Cymbals {
                         .pan(-260)
                         .exclusive(HI_HAT),
                 PercussionSound.of(46, "Open Hi-Hat", open()).level(-2).pan(-260).exclusive(HI_HAT),
-                PercussionSound.of(49, "Crash Cymbal 1", crash(92, 3.1)).level(2).pan(-200),
-                PercussionSound.of(57, "Crash Cymbal 2", crash(71, 3.2)).level(2).pan(240),
+                PercussionSound.of(49, "Crash Cymbal 1", crash(92, 2.9)).level(2).pan(-200),
+                PercussionSound.of(57, "Crash Cymbal 2", crash(71, 3.0)).level(2).pan(240),
                 PercussionSound.of(51, "Ride Cymbal 1", ride(58, 5400, 3.0)).level(-3).pan(280),
                 PercussionSound.of(59, "Ride Cymbal 2", ride(74, 3900, 2.8)).level(-3).pan(340),
                 PercussionSound.of(53, "Ride Bell", bell()).level(-2).pan(280),

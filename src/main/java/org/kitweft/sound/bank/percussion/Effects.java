@@ -51,9 +51,7 @@ final class Effects {
                 0.12,
                 t -> 300 + 6500 * StrictMath.exp(-t / 0.011),
                 t -> StrictMath.exp(-t / 0.03),
-                2,
-                2.5,
-                0);
+                3, 1.7, 0);
     }
 
     private static Voice slap() {

@@ -30,7 +30,7 @@ final class HandDrums {
                 .thumping(0.85)
                 .gliding(0.5, 0.015)
                 .body(hertz * 0.62, 0.2, 0.06)
-                .tapped(hertz * 8, 0.8, 0.5, 0.01)
+                .tapped(hertz * 9, 0.8, 0.8, 0.012)
                 .tapped(hertz * 3, 0.8, 0.3, 0.02);
     }
 

@@ -15,9 +15,6 @@ package org.kitweft.sound.bank.physics;
  * @param exponent power of the speed by which contact grows as strokes get softer, 0 to 1
  */
 public record Contact(double seconds, double exponent) {
-    /** Frequency times contact at which half a sine first holds nothing. */
-    private static final double FIRST_ZERO = 1.5;
-
     public Contact {
         if (!(seconds > 0) || exponent < 0 || exponent > 1) {
             throw new IllegalArgumentException(
@@ -37,17 +34,16 @@ public record Contact(double seconds, double exponent) {
     }
 
     /**
-     * How much of frequency {@code hertz} a stroke of {@code strength} holds, 1 at 0 Hz: the
-     * spectrum of half a sine, |cos(&pi;f&tau;) / (1 &minus; (2f&tau;)&sup2;)|.
+     * How much of frequency {@code hertz} a stroke of {@code strength} holds, 1 at 0 Hz: the spectrum of half a sine,
+     * cos(&pi;f&tau;) / (1 &minus; (2f&tau;)&sup2;), in its main part. Beyond f&tau; = 1 its zeros are bridged by their
+     * envelope, which meets it there: no real contact is a perfect half sine.
      */
     public double spectrum(double hertz, double strength) {
         double x = hertz * lasting(strength);
-        double nearPole = 1 - 4 * x * x;
-        if (Math.abs(nearPole) < 1e-6) {
-            return Math.PI / 4;
+        if (x > 1) {
+            return 1 / (4 * x * x - 1);
         }
-        // No real contact is a perfect half sine: its zeros are filled to a third of the envelope.
-        double envelope = x > FIRST_ZERO - 0.3 ? 1 / Math.abs(nearPole) : 0;
-        return Math.max(Math.abs(StrictMath.cos(Math.PI * x) / nearPole), envelope / 3);
+        double nearPole = 1 - 4 * x * x;
+        return Math.abs(nearPole) < 1e-6 ? Math.PI / 4 : StrictMath.cos(Math.PI * x) / nearPole;
     }
 }

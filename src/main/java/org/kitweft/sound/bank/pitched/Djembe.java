@@ -29,7 +29,7 @@ final class Djembe {
                 .ringing(0.22, 0.5)
                 .gliding(0.8, 0.03)
                 .body(74, 1.6, 0.6)
-                .tapped(600, 0.7, 0.3, 0.03);
+                .tapped(600, 0.7, 0.6, 0.03);
     }
 
     private static Voice tone() {

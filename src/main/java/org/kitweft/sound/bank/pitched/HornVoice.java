@@ -23,7 +23,7 @@ record HornVoice(int players, double dark) implements KeyVoice {
         double hertz = Pitch.hertz(key);
         // One turn of the players against each other fits the loop exactly.
         double seconds = players == 1 ? 0.12 : 1 / (hertz * APART);
-        Loop loop = Loop.near(hertz, RATE, Math.min(0.45, seconds));
+        Loop loop = Loop.near(hertz, RATE, Math.min(0.38, seconds));
         int start = (int) (ATTACK * RATE);
         Wave wave = new Wave(RATE, new double[start + loop.frames() + 8]);
         double fall = dark + 1.5 * (1 - strength);

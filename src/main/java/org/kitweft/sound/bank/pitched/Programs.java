@@ -55,8 +55,7 @@ public final class Programs {
     private static BarVoice glockenspiel() {
         return new BarVoice(
                 Bar.UNIFORM,
-                Contact.ofMillis(0.12, 0.25),
-                0.9,
+                Contact.ofMillis(0.3, 0.45), 0.8,
                 k -> 5 * fall(k, 79, 26),
                 0.35,
                 0.03);
@@ -65,21 +64,13 @@ public final class Programs {
     private static BarVoice marimba() {
         return new BarVoice(
                 Bar.MARIMBA,
-                Contact.ofMillis(0.75, 0.4),
-                1.8,
-                k -> 1.9 * fall(k, 48, 17),
-                0.22,
-                0.06);
+                Contact.ofMillis(0.8, 0.5), 1.6, k -> 1.9 * fall(k, 48, 17), 0.25, 0.14);
     }
 
     private static BarVoice xylophone() {
         return new BarVoice(
                 Bar.XYLOPHONE,
-                Contact.ofMillis(0.2, 0.3),
-                1.2,
-                k -> 0.75 * fall(k, 65, 20),
-                0.35,
-                0.1);
+                Contact.ofMillis(0.3, 0.45), 1.1, k -> 0.75 * fall(k, 65, 20), 0.35, 0.16);
     }
 
     /** Halves a decay every {@code keys} keys above {@code from}. */
@@ -118,7 +109,7 @@ public final class Programs {
     private static Program vibraphone() {
         IntToDoubleFunction decay = k -> 7 * fall(k, 53, 30);
         BarVoice voice =
-                new BarVoice(Bar.VIBRAPHONE, Contact.ofMillis(0.55, 0.4), 1.5, decay, 0.14, 0.03);
+                new BarVoice(Bar.VIBRAPHONE, Contact.ofMillis(0.7, 0.5), 1.3, decay, 0.16, 0.06);
         return new Program(
                 "Vibraphone",
                 every(54, 90, 6),

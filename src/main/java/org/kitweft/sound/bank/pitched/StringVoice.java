@@ -54,7 +54,7 @@ record StringVoice(
 
     private double amplitude(int n, double strength) {
         double heard = pickup > 0 ? StrictMath.sin(n * Math.PI * pickup) : 1;
-        double rolled = StrictMath.pow(n, -softness * (1.7 - 0.7 * strength));
+        double rolled = StrictMath.pow(n, -softness * (1.8 - 0.8 * strength));
         return StrictMath.sin(n * Math.PI * pluck) * heard * rolled;
     }
 }

@@ -21,15 +21,17 @@ import org.kitweft.sound.bank.render.Wave;
  */
 public record Timpano(double hertz, int rate, double seconds) implements Voice {
     private static final double PLACE = 0.75;
-    private static final Contact FELT = Contact.ofMillis(4.5, 0.45);
+    /** Contact at 110 Hz; a higher, tighter head throws the mallet off sooner. */
+    private static final Contact FELT = Contact.ofMillis(3.4, 0.45);
 
     @Override
     public Wave render(double strength, Noise noise) {
         Wave wave = new Wave(rate, seconds);
+        Contact felt = new Contact(FELT.seconds() * StrictMath.pow(110 / hertz, 0.7), FELT.exponent());
         List<Mode> modes = new ArrayList<>();
         for (Membrane.Shape shape : Membrane.all()) {
             double frequency = hertz * Kettle.ratio(shape);
-            double amplitude = shape.drive(PLACE) * FELT.spectrum(frequency, strength);
+            double amplitude = shape.drive(PLACE) * felt.spectrum(frequency, strength);
             modes.add(new Mode(frequency, amplitude * weight(shape), decay(shape)));
         }
         new Glide(0.25 * strength * strength, 0.06).add(wave, modes);

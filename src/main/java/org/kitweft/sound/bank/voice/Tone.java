@@ -32,12 +32,13 @@ public record Tone(
         double[] weights = weights(strength);
         Wave air = noise.white(RATE, seconds);
         air.filter(Biquad.bandPass(RATE, pitch.applyAsDouble(seconds / 2), 1.2));
+        double blown = breath * 3 * (0.3 + 0.7 * strength);
         double phase = 0;
         for (int i = 0; i < samples.length; i++) {
             double time = (double) i / RATE;
             double hertz = pitch.applyAsDouble(time);
             phase += 2 * Math.PI * hertz / RATE;
-            double sum = breath * 3 * air.samples()[i];
+            double sum = blown * air.samples()[i];
             for (int n = 1; n <= weights.length && n * hertz < 0.45 * RATE; n++) {
                 sum += weights[n - 1] * StrictMath.sin(n * phase);
             }
