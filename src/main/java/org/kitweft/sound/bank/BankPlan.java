@@ -1,0 +1,99 @@
+package org.kitweft.sound.bank;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.kitweft.sound.bank.percussion.Percussion;
+import org.kitweft.sound.bank.percussion.PercussionSound;
+import org.kitweft.sound.bank.pitched.Families;
+import org.kitweft.sound.bank.pitched.Program;
+import org.kitweft.sound.bank.pitched.Programs;
+import org.kitweft.sound.bank.soundfont.Generator;
+import org.kitweft.sound.bank.soundfont.Instrument;
+import org.kitweft.sound.bank.soundfont.Preset;
+import org.kitweft.sound.bank.soundfont.Span;
+import org.kitweft.sound.bank.soundfont.Zone;
+
+/**
+ * What goes into the bank: the recipes of all samples, and the instruments and presets that play
+ * them.
+ *
+ * @param recipes in file order
+ * @param instruments that refer to the recipes' names
+ * @param presets that refer to the instruments' names
+ */
+record BankPlan(List<Recipe> recipes, List<Instrument> instruments, List<Preset> presets) {
+    private static final String KIT = "Kitweft Kit";
+
+    /** The whole built-in bank. */
+    static BankPlan whole() {
+        List<Recipe> recipes = new ArrayList<>();
+        List<Instrument> instruments = new ArrayList<>();
+        instruments.add(kit(recipes));
+        for (Program program : Programs.all()) {
+            instruments.add(pitched(program, recipes));
+        }
+        List<Preset> presets = new ArrayList<>(Families.presets());
+        presets.add(
+                new Preset(
+                        KIT,
+                        Preset.PERCUSSION_BANK,
+                        0,
+                        List.of(new Preset.Part(KIT, Span.ALL, 0))));
+        return new BankPlan(recipes, instruments, presets);
+    }
+
+    private static Instrument kit(List<Recipe> recipes) {
+        List<Zone> zones = new ArrayList<>();
+        for (PercussionSound sound : Percussion.all()) {
+            for (Layer layer : Layer.values()) {
+                Recipe recipe = new Recipe.Struck(sound, layer);
+                recipes.add(recipe);
+                zones.add(
+                        new Zone(
+                                recipe.name(),
+                                Span.only(sound.key()),
+                                layer.velocities(),
+                                generators(sound),
+                                List.of()));
+            }
+        }
+        return new Instrument(KIT, zones);
+    }
+
+    private static Map<Generator, Integer> generators(PercussionSound sound) {
+        Map<Generator, Integer> all = new EnumMap<>(Generator.class);
+        all.put(Generator.PAN, sound.pan());
+        // A struck thing rings on, however short the note is written.
+        all.put(Generator.RELEASE, Programs.RINGS_ON);
+        if (sound.exclusiveClass() != 0) {
+            all.put(Generator.EXCLUSIVE_CLASS, sound.exclusiveClass());
+        }
+        return all;
+    }
+
+    private static Instrument pitched(Program program, List<Recipe> recipes) {
+        List<Zone> zones = new ArrayList<>();
+        for (int i = 0; i < program.roots().size(); i++) {
+            int root = program.roots().get(i);
+            for (Layer layer : Layer.values()) {
+                Recipe recipe = new Recipe.Keyed(program, root, layer);
+                recipes.add(recipe);
+                Map<Generator, Integer> generators = new EnumMap<>(Generator.class);
+                generators.putAll(program.generators().apply(root));
+                if (program.loops()) {
+                    generators.put(Generator.SAMPLE_MODES, 1);
+                }
+                zones.add(
+                        new Zone(
+                                recipe.name(),
+                                new Span(program.lowest(i), program.highest(i)),
+                                layer.velocities(),
+                                generators,
+                                program.modulators()));
+            }
+        }
+        return new Instrument(program.name(), zones);
+    }
+}
