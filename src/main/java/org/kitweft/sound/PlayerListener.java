@@ -20,8 +20,11 @@ public interface PlayerListener {
      */
     default void struck(List<Hit> hits, Place place, long tick) {}
 
-    /** Playing starts or has stopped. */
+    /** Playing starts or has stopped; the last strokes may ring on after that. */
     default void state(boolean playing) {}
+
+    /** Nothing sounds any more; the last strokes have rung out. */
+    default void silent() {}
 
     /** Something went wrong, in one line for people. If it kept from playing, it has stopped. */
     default void fault(String message) {}
