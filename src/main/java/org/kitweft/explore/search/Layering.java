@@ -1,0 +1,142 @@
+package org.kitweft.explore.search;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.kitweft.kit.Limb;
+import org.kitweft.pattern.Dynamic;
+import org.kitweft.pattern.Letter;
+import org.kitweft.pattern.Ornament;
+
+/**
+ * What is left for the sticking once certain layers have taken their sounds, and which strokes each
+ * letter can then produce. Answers are kept: the same question comes many times.
+ */
+final class Layering {
+    private record Both(LetterPlan right, LetterPlan left) {}
+
+    private final Heard heard;
+    private final List<Addition> layers;
+    private final Set<Limb> busy = EnumSet.noneOf(Limb.class);
+    private final List<Cell> cells = new ArrayList<>();
+    private final BitSet silent = new BitSet();
+
+    /** By identity: a search makes each letter plan once. */
+    private final IdentityHashMap<LetterPlan, BitSet> alone = new IdentityHashMap<>();
+
+    private final Map<Both, BitSet> atOnce = new HashMap<>();
+    private Optional<BitSet> bothHands = Optional.empty();
+
+    Layering(Heard heard, List<Addition.Layered> layers) {
+        this.heard = heard;
+        this.layers = List.copyOf(layers);
+        boolean[] layered = new boolean[heard.sounds().size()];
+        for (Addition.Layered layer : layers) {
+            busy.add(layer.limb());
+            layered[heard.number(layer.sound())] = true;
+        }
+        for (int position = 0; position < heard.period(); position++) {
+            cells.add(heard.cell(position, layered));
+        }
+        for (int stroke = 0; stroke < heard.strokes(); stroke++) {
+            boolean all = true;
+            for (int position : heard.positions(stroke)) {
+                all &= cells.get(position).silent();
+            }
+            silent.set(stroke, all);
+        }
+    }
+
+    List<Addition> layers() {
+        return layers;
+    }
+
+    /** The strokes that can be rests. */
+    BitSet silent() {
+        return silent;
+    }
+
+    /** The strokes that a letter can be. */
+    BitSet alone(LetterPlan plan) {
+        return alone.computeIfAbsent(plan, p -> strokes(parts(List.of(p)), p.letter().isOneHand()));
+    }
+
+    /** The strokes that B can be as R and L at once. */
+    BitSet atOnce(LetterPlan right, LetterPlan left) {
+        return atOnce.computeIfAbsent(
+                new Both(right, left), both -> strokes(parts(List.of(right, left)), false));
+    }
+
+    /** The strokes that B can be with sounds of its own. */
+    BitSet bothHands() {
+        if (bothHands.isEmpty()) {
+            bothHands = Optional.of(strokes(List.of(Fit.Part.bothHands()), false));
+        }
+        return bothHands.get();
+    }
+
+    private List<Fit.Part> parts(List<LetterPlan> plans) {
+        return plans.stream().filter(p -> !p.tacet()).map(p -> Fit.Part.of(p, heard)).toList();
+    }
+
+    private BitSet strokes(List<Fit.Part> parts, boolean oneHand) {
+        BitSet strokes = new BitSet();
+        for (int stroke = 0; stroke < heard.strokes(); stroke++) {
+            strokes.set(stroke, !choices(stroke, Optional.empty(), parts, oneHand).isEmpty());
+        }
+        return strokes;
+    }
+
+    /** All that one stroke may be as a letter of a plan. */
+    List<Choice> choices(int stroke, Letter letter, Plan plan) {
+        if (letter != Letter.B) {
+            return choices(
+                    stroke,
+                    Optional.of(letter),
+                    parts(List.of(plan.of(letter))),
+                    letter.isOneHand());
+        }
+        List<Fit.Part> parts =
+                plan.bothHands()
+                        ? List.of(Fit.Part.bothHands())
+                        : parts(List.of(plan.of(Letter.R), plan.of(Letter.L)));
+        return choices(stroke, Optional.of(letter), parts, false);
+    }
+
+    private List<Choice> choices(
+            int stroke, Optional<Letter> letter, List<Fit.Part> parts, boolean oneHand) {
+        int[] positions = heard.positions(stroke);
+        Cell first = cells.get(positions[0]);
+        List<Choice> choices = new ArrayList<>();
+        for (Fit fit : Fit.of(first, parts, oneHand, busy, heard)) {
+            List<Fit> passes = new ArrayList<>(List.of(fit));
+            for (int pass = 1; pass < positions.length; pass++) {
+                Cell cell = cells.get(positions[pass]);
+                if (!cell.dynamic().equals(first.dynamic())) {
+                    break;
+                }
+                later(Fit.of(cell, parts, oneHand, busy, heard), fit).ifPresent(passes::add);
+            }
+            if (passes.size() == positions.length) {
+                Dynamic dynamic = first.dynamic().orElse(Dynamic.PLAIN);
+                choices.add(new Choice(letter, dynamic, fit.ornament(), List.copyOf(passes)));
+            }
+        }
+        return choices;
+    }
+
+    /** How a later pass goes: as the first if it can, the ornament being the stroke's own. */
+    private static Optional<Fit> later(List<Fit> fits, Fit first) {
+        Ornament ornament = first.ornament();
+        Optional<Fit> same = fits.stream().filter(first::equals).findFirst();
+        return same.isPresent()
+                ? same
+                : fits.stream().filter(fit -> fit.ornament() == ornament).findFirst();
+    }
+}

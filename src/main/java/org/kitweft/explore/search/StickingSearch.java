@@ -1,0 +1,54 @@
+package org.kitweft.explore.search;
+
+import java.util.BitSet;
+import java.util.Objects;
+import org.kitweft.pattern.Sticking;
+
+/**
+ * From a groove back to the stickings and voicings that produce it.
+ *
+ * <p>What is searched: every sticking of the length sought, in R, L, K, H, B and rests; each letter
+ * on any path of sounds, with accents and ghosts apart or not, and single strokes elsewhere. Beyond
+ * that, up to {@link SearchSpace#mostAdditions()} {@link Addition}s, each of which an answer makes
+ * use of: a letter handed over to another limb, one doubling a letter, a letter that is tacet, B
+ * with sounds of its own, and layers, where a layer has its limb and its sound to itself. An answer
+ * has no conflict, and where a limb takes the place of another in later passes of the sticking
+ * through a period, it strikes as in the first pass if it can.
+ *
+ * <p>What a groove sounds like does not tell two limbs on one sound from one limb on it: both are
+ * found.
+ */
+public final class StickingSearch {
+    private StickingSearch() {}
+
+    /**
+     * Searches.
+     *
+     * @throws IllegalArgumentException if the stickings sought are longer than the groove, or the
+     *     groove is longer than a sticking can be and no length is given
+     */
+    public static SearchOutcome search(Target target, SearchSpace space) {
+        Objects.requireNonNull(target, "target");
+        int steps = target.steps().size();
+        int strokes = space.strokes().orElse(steps);
+        if (strokes > steps) {
+            throw new IllegalArgumentException(
+                    "%d strokes: the groove has only %d steps".formatted(strokes, steps));
+        }
+        if (strokes > Sticking.MAX_STROKES) {
+            throw new IllegalArgumentException(
+                    "the groove has %d steps: name a length of 1 to %d strokes for the sticking"
+                            .formatted(steps, Sticking.MAX_STROKES));
+        }
+        Heard heard = new Heard(target, strokes);
+        Plans plans = new Plans(heard);
+        BitSet all = new BitSet();
+        all.set(0, strokes);
+        for (int additions = 0; additions <= space.mostAdditions(); additions++) {
+            if (plans.canCover(all, additions, additions)) {
+                return new Found(heard, plans, additions, space.mostAdditions());
+            }
+        }
+        return new Blame(heard, plans, space.mostAdditions()).find();
+    }
+}

@@ -1,0 +1,236 @@
+package org.kitweft.explore.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.kitweft.groove.Figure;
+import org.kitweft.groove.Grid;
+import org.kitweft.groove.Groove;
+import org.kitweft.groove.Layer;
+import org.kitweft.groove.LetterVoicing;
+import org.kitweft.groove.Place;
+import org.kitweft.groove.Recipe;
+import org.kitweft.kit.BuiltInKits;
+import org.kitweft.kit.Kit;
+import org.kitweft.kit.Limb;
+import org.kitweft.pattern.Letter;
+import org.kitweft.pattern.Sticking;
+import org.kitweft.pattern.Stroke;
+
+class StickingSearchTest {
+    private final Kit kit = BuiltInKits.load("five-piece");
+
+    /** The founder's demand on the search: of 1,000 woven grooves every one is recovered. */
+    @Test
+    void recoversAThousandRandomGroovesWithTheOriginalAmongTheAnswers() {
+        RandomRecipes recipes = new RandomRecipes(3);
+        for (int i = 0; i < 1000; i++) {
+            Recipe original = recipes.next(16);
+            Target target = Target.of(original.weave());
+            Found found = found(target, SearchSpace.WHOLE.withStrokes(16));
+            Optional<Answer> answer = found.with(original.sticking());
+            assertThat(answer)
+                    .as("groove %d: %s with %s", i, original.sticking(), original.voicing())
+                    .isPresent();
+            assertThat(letters(answer.get().recipe().sticking()))
+                    .isEqualTo(letters(original.sticking()));
+            assertProduces(answer.get(), target);
+            for (Answer first : found.first(5)) {
+                assertProduces(first, target);
+            }
+        }
+    }
+
+    @Test
+    void theEasiestAnswerToASingleLineAlternatesTheHands() {
+        Target target = Target.of(plain("RRRR LLLL RRRR LLLL").weave());
+        Answer easiest = found(target, SearchSpace.WHOLE).first(1).get(0);
+        assertThat(easiest.recipe().sticking().text()).isEqualTo("RLRL RLRL RLRL RLRL");
+        assertThat(easiest.recipe().voicing()).isEqualTo(plain("R").voicing());
+        assertThat(easiest.additions()).isEmpty();
+    }
+
+    @Test
+    void aTimeGrooveWithFeetUnderTheHandsNeedsOneLayerOnly() {
+        Layer ride =
+                new Layer(Limb.RIGHT_HAND, kit.find("ride"), 2, Figure.parse("x x x x x x x x"));
+        Recipe groove = plain("K--- L--- K-K- L---");
+        groove = groove.with(groove.voicing().withLayers(List.of(ride)));
+        Answer easiest = found(Target.of(groove.weave()), SearchSpace.WHOLE).first(1).get(0);
+        assertThat(easiest.additions()).hasSize(1);
+        assertProduces(easiest, Target.of(groove.weave()));
+    }
+
+    @Test
+    void aPathThatComesRoundIsWrittenOnce() {
+        Recipe recipe = plain("RLRL RLRL RLRL RLRL");
+        LetterVoicing round =
+                LetterVoicing.on(
+                        Limb.RIGHT_HAND, List.of(kit.find("high-tom"), kit.find("floor-tom")));
+        Recipe original = recipe.with(recipe.voicing().with(Letter.R, round));
+        Answer answer =
+                found(Target.of(original.weave()), SearchSpace.WHOLE)
+                        .with(original.sticking())
+                        .orElseThrow();
+        assertThat(answer.recipe().voicing()).isEqualTo(original.voicing());
+    }
+
+    @Test
+    void oneStrokeElsewhereIsWrittenAsOneStroke() {
+        Recipe recipe = plain("RLRL RLRL RLRL RLRL");
+        Recipe original = recipe.with(recipe.voicing().withStroke(4, kit.find("crash")));
+        Answer answer =
+                found(Target.of(original.weave()), SearchSpace.WHOLE)
+                        .with(original.sticking())
+                        .orElseThrow();
+        assertThat(answer.recipe().voicing()).isEqualTo(original.voicing());
+    }
+
+    @Test
+    void findsAShortStickingThatRunsOverTheBar() {
+        Recipe recipe = plain("RLK").with(Grid.SIXTEENTHS.withOverTheBar(true));
+        Target target = Target.of(recipe.weave());
+        Found found = found(target, SearchSpace.WHOLE.withStrokes(3));
+        assertThat(found.first(1).get(0).recipe().sticking().text()).isEqualTo("RLK");
+        assertProduces(found.first(1).get(0), target);
+    }
+
+    @Test
+    void countsWhatItWouldList() {
+        Target target = Target.of(plain("RLRL R-BK").withBars(OptionalInt.of(1)).weave());
+        Found found = found(target, SearchSpace.WHOLE.withMostAdditions(0).withStrokes(8));
+        assertThat(found.countOfSimplest()).isEqualTo(found.first(100_000).size());
+    }
+
+    @Test
+    void showsWhichLettersAStrokeCanBe() {
+        Target target = Target.of(plain("R-K-").weave());
+        List<Set<Letter>> letters =
+                found(target, SearchSpace.WHOLE.withStrokes(4)).lettersOfSimplest();
+        assertThat(letters.get(0)).containsExactly(Letter.R, Letter.L, Letter.B);
+        assertThat(letters.get(1)).isEmpty();
+        assertThat(letters.get(2)).containsExactly(Letter.K);
+    }
+
+    @Test
+    void namesTheStepsWhereASoundSilencesAnother() {
+        List<List<Strike>> steps = silence();
+        steps.set(
+                3,
+                List.of(
+                        Strike.plain(kit.find("hi-hat.open")),
+                        Strike.plain(kit.find("hi-hat.closed"))));
+        steps.set(7, steps.get(3));
+        NoneCan none = noneCan(steps);
+        assertThat(none.places()).containsExactly(new Place(1, 4), new Place(1, 8));
+        assertThat(none.line())
+                .isEqualTo(
+                        "hi-hat.closed and hi-hat.open cannot sound together:"
+                                + " bar 1 step 4, bar 1 step 8");
+    }
+
+    @Test
+    void namesTheStepWhereTheLimbsDoNotSuffice() {
+        List<List<Strike>> steps = silence();
+        steps.set(
+                5,
+                List.of(
+                        Strike.plain(kit.find("snare")),
+                        Strike.plain(kit.find("ride")),
+                        Strike.plain(kit.find("crash"))));
+        assertThat(noneCan(steps).line())
+                .isEqualTo(
+                        "no four limbs can strike crash.edge and ride.bow and snare.head"
+                                + " at one instant: bar 1 step 6");
+    }
+
+    @Test
+    void namesASmallestSetOfStepsThatCannotBeHadTogether() {
+        List<List<Strike>> steps = silence();
+        String[][] chords = {
+            {"bass-drum", "snare"},
+            {"bass-drum", "hi-hat.foot", "ride"},
+            {"snare"},
+            {"bass-drum"},
+            {"hi-hat.foot"},
+            {"bass-drum", "hi-hat.foot"},
+        };
+        for (int i = 0; i < chords.length; i++) {
+            List<Strike> strikes = new ArrayList<>();
+            for (String sound : chords[i]) {
+                strikes.add(Strike.plain(kit.find(sound)));
+            }
+            steps.set(i, strikes);
+        }
+        Target target = new Target(kit, Grid.SIXTEENTHS, steps);
+        SearchSpace narrow = SearchSpace.WHOLE.withMostAdditions(1);
+        NoneCan none = (NoneCan) StickingSearch.search(target, narrow);
+        for (int left = 0; left < none.places().size(); left++) {
+            List<List<Strike>> fewer = silence();
+            for (int i = 0; i < none.places().size(); i++) {
+                int step = none.places().get(i).step() - 1;
+                fewer.set(step, i == left ? List.of() : steps.get(step));
+            }
+            assertThat(StickingSearch.search(new Target(kit, Grid.SIXTEENTHS, fewer), narrow))
+                    .isInstanceOf(Found.class);
+        }
+    }
+
+    @Test
+    void refusesAStickingLongerThanTheGroove() {
+        Target target = Target.of(plain("RLRL").weave());
+        assertThatThrownBy(() -> StickingSearch.search(target, SearchSpace.WHOLE.withStrokes(17)))
+                .hasMessage("17 strokes: the groove has only 16 steps");
+        assertThatThrownBy(() -> SearchSpace.WHOLE.withMostAdditions(4))
+                .hasMessage("4 additions: expected 0 to 3");
+    }
+
+    @Test
+    void refusesATargetThatIsNoWholeBarOrStrikesTwice() {
+        assertThatThrownBy(() -> new Target(kit, Grid.SIXTEENTHS, List.of(List.of())))
+                .hasMessage("1 steps: expected 1 to 512 whole bars of 16 steps");
+        List<List<Strike>> steps = silence();
+        Strike snare = Strike.plain(kit.find("snare"));
+        steps.set(2, List.of(snare, snare));
+        assertThatThrownBy(() -> new Target(kit, Grid.SIXTEENTHS, steps))
+                .hasMessage("bar 1 step 3: snare.head is struck twice");
+    }
+
+    private Recipe plain(String sticking) {
+        return Recipe.plain(Sticking.parse(sticking), kit);
+    }
+
+    private static List<List<Strike>> silence() {
+        return new ArrayList<>(Collections.nCopies(16, List.of()));
+    }
+
+    private NoneCan noneCan(List<List<Strike>> steps) {
+        return (NoneCan)
+                StickingSearch.search(new Target(kit, Grid.SIXTEENTHS, steps), SearchSpace.WHOLE);
+    }
+
+    private static Found found(Target target, SearchSpace space) {
+        SearchOutcome outcome = StickingSearch.search(target, space);
+        assertThat(outcome).isInstanceOf(Found.class);
+        return (Found) outcome;
+    }
+
+    static void assertProduces(Answer answer, Target target) {
+        Groove groove = answer.recipe().weave();
+        assertThat(groove.conflicts()).as("%s", answer).isEmpty();
+        assertThat(Target.of(groove)).as("%s", answer).isEqualTo(target);
+    }
+
+    static List<Optional<Letter>> letters(Sticking sticking) {
+        return sticking.strokes().stream()
+                .map(stroke -> stroke.struck().map(Stroke.Struck::letter))
+                .toList();
+    }
+}
