@@ -1,6 +1,7 @@
 package org.kitweft.groove;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,11 +32,12 @@ final class Conflicts {
     }
 
     /**
-     * All conflicts, each with all its places.
+     * All conflicts, each with all its places, in order of first occurrence.
      *
      * @param hits in time
+     * @param others conflicts that the hits do not show, to be listed with them
      */
-    static List<Conflict> in(List<Hit> hits, Kit kit) {
+    static List<Conflict> in(List<Hit> hits, Kit kit, List<Conflict> others) {
         Conflicts found = new Conflicts(kit);
         int from = 0;
         for (int to = 1; to <= hits.size(); to++) {
@@ -44,7 +46,10 @@ final class Conflicts {
                 from = to;
             }
         }
-        return found.listed();
+        List<Conflict> all = new ArrayList<>(others);
+        all.addAll(found.listed());
+        all.sort(Comparator.comparing(conflict -> conflict.places().get(0)));
+        return all;
     }
 
     private void instant(List<Hit> hits) {

@@ -68,4 +68,50 @@ public record Groove(
         }
         return inBar;
     }
+
+    /**
+     * Some of its bars as a groove of their own, as they sound here.
+     *
+     * @param from the first bar, from 1
+     * @param to the last bar
+     * @throws IllegalArgumentException if the groove does not have them
+     */
+    public Groove bars(int from, int to) {
+        if (from < 1 || to < from || to > bars) {
+            throw new IllegalArgumentException(
+                    "bars %d to %d: the groove has bars 1 to %d".formatted(from, to, bars));
+        }
+        int earlier = from - 1;
+        List<Hit> cut =
+                hits.stream()
+                        .filter(hit -> hit.place().bar() >= from && hit.place().bar() <= to)
+                        .map(hit -> hit.earlier(earlier, earlier * grid.meter().barTicks()))
+                        .toList();
+        return new Groove(
+                sticking,
+                kit,
+                voicing,
+                grid,
+                to - earlier,
+                cycleBars,
+                cut,
+                Conflicts.in(cut, kit, nothingToStrike(from, to)));
+    }
+
+    private List<Conflict> nothingToStrike(int from, int to) {
+        List<Conflict> moved = new ArrayList<>();
+        for (Conflict conflict : conflicts) {
+            if (conflict instanceof Conflict.NothingToStrike nothing) {
+                List<Place> places =
+                        nothing.places().stream()
+                                .filter(place -> place.bar() >= from && place.bar() <= to)
+                                .map(place -> new Place(place.bar() - from + 1, place.step()))
+                                .toList();
+                if (!places.isEmpty()) {
+                    moved.add(new Conflict.NothingToStrike(nothing.letter(), places));
+                }
+            }
+        }
+        return moved;
+    }
 }

@@ -62,4 +62,19 @@ public record Hit(
     public int velocity() {
         return Velocity.of(dynamic);
     }
+
+    /** The same hit, so many bars and ticks earlier. */
+    Hit earlier(int bars, long ticks) {
+        return new Hit(
+                new Place(place.bar() - bars, place.step()),
+                written - ticks,
+                start - ticks,
+                limb,
+                letter,
+                sound,
+                dynamic,
+                ornament,
+                source,
+                stroke);
+    }
 }

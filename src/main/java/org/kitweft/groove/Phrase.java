@@ -1,5 +1,6 @@
 package org.kitweft.groove;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -32,5 +33,30 @@ public record Phrase(List<Section> sections) {
     /** Its length in bars. */
     public int bars() {
         return sections.stream().mapToInt(section -> section.groove().bars()).sum();
+    }
+
+    /**
+     * Some of its bars, to be practised alone: sections are cut at the bar lines.
+     *
+     * @param from the first bar, from 1
+     * @param to the last bar
+     * @throws IllegalArgumentException if the phrase does not have them
+     */
+    public Phrase bars(int from, int to) {
+        if (from < 1 || to < from || to > bars()) {
+            throw new IllegalArgumentException(
+                    "bars %d to %d: the phrase has bars 1 to %d".formatted(from, to, bars()));
+        }
+        List<Section> cut = new ArrayList<>();
+        int before = 0;
+        for (Section section : sections) {
+            int first = Math.max(from - before, 1);
+            int last = Math.min(to - before, section.groove().bars());
+            if (first <= last) {
+                cut.add(new Section(section.role(), section.groove().bars(first, last)));
+            }
+            before += section.groove().bars();
+        }
+        return new Phrase(cut);
     }
 }

@@ -1,7 +1,6 @@
 package org.kitweft.groove;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -69,11 +68,10 @@ public final class Weaver {
             weaveLayer(layer, bars, hits);
         }
         List<Hit> inTime = hits.values().stream().sorted(Hit.IN_TIME).toList();
-        List<Conflict> conflicts = new ArrayList<>();
+        List<Conflict> silent = new ArrayList<>();
         nothingToStrike.forEach(
-                (letter, places) -> conflicts.add(new Conflict.NothingToStrike(letter, places)));
-        conflicts.addAll(Conflicts.in(inTime, kit));
-        conflicts.sort(Comparator.comparing(conflict -> conflict.places().get(0)));
+                (letter, places) -> silent.add(new Conflict.NothingToStrike(letter, places)));
+        List<Conflict> conflicts = Conflicts.in(inTime, kit, silent);
         return new Groove(sticking, kit, voicing, grid, bars, cycle.allBars(), inTime, conflicts);
     }
 
