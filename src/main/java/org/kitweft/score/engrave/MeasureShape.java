@@ -1,0 +1,254 @@
+package org.kitweft.score.engrave;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.kitweft.score.font.Glyph;
+import org.kitweft.score.font.MusicFont;
+import org.kitweft.score.font.TextFont;
+import org.kitweft.score.font.TextStyle;
+import org.kitweft.score.model.Beam;
+import org.kitweft.score.model.Chord;
+import org.kitweft.score.model.Clef;
+import org.kitweft.score.model.Event;
+import org.kitweft.score.model.Label;
+import org.kitweft.score.model.Measure;
+import org.kitweft.score.model.Rest;
+import org.kitweft.score.model.Stems;
+import org.kitweft.score.model.Voice;
+
+/**
+ * The columns of a measure: one for each instant at which something is written, with the room it
+ * needs and the room it would like.
+ */
+final class MeasureShape {
+    /** LilyPond 2.24 gives the shortest note two heads' widths and 1.2 spaces a doubling. */
+    private static final double SHORTEST_SPACE = 2.5;
+
+    private static final double SPACE_PER_DOUBLING = 1.25;
+
+    /** One instant. */
+    static final class Column {
+        private final long tick;
+        private double left;
+        private double right;
+        private double labelLeft;
+        private double labelRight;
+
+        Column(long tick) {
+            this.tick = tick;
+        }
+
+        long tick() {
+            return tick;
+        }
+
+        double left() {
+            return Math.min(left, labelLeft);
+        }
+
+        private void cover(double from, double to) {
+            left = Math.min(left, from);
+            right = Math.max(right, to);
+        }
+
+        private void label(double from, double to) {
+            labelLeft = Math.min(labelLeft, from);
+            labelRight = Math.max(labelRight, to);
+        }
+
+        /** The least distance to the next column. */
+        double rodTo(Column next) {
+            return Math.max(
+                    right - next.left + Measures.COLUMN_GAP,
+                    labelRight
+                            - next.labelLeft
+                            + (labelRight > 0 && next.labelRight > 0 ? Measures.LETTER_GAP : 0));
+        }
+    }
+
+    private final Measure measure;
+    private final List<Column> columns;
+    private final IdentityHashMap<Chord, ChordShape> shapes = new IdentityHashMap<>();
+    private final IdentityHashMap<Chord, GraceShape> graces = new IdentityHashMap<>();
+    private final double[] ideal;
+
+    MeasureShape(Fonts fonts, Measure measure, Clef clef, long shortest) {
+        this.measure = measure;
+        NavigableMap<Long, Column> byTick = new TreeMap<>();
+        for (Voice voice : measure.voices()) {
+            for (Event event : voice.events()) {
+                Column column = byTick.computeIfAbsent(event.tick(), Column::new);
+                if (event instanceof Chord chord) {
+                    addChord(fonts.music(), clef, voice, chord, column);
+                } else if (!((Rest) event).wholeBar()) {
+                    double width = fonts.music().bounds(HeadGlyphs.rest(event.value())).getMaxX();
+                    column.cover(0, width + event.dots() * 0.75);
+                }
+            }
+        }
+        double middle = plainMiddle(fonts.music());
+        addLabels(fonts.text(), byTick, middle);
+        this.columns = List.copyOf(byTick.values());
+        this.ideal = ideals(shortest);
+    }
+
+    static double plainMiddle(MusicFont font) {
+        return font.bounds(Glyph.HEAD_BLACK).getMaxX() / 2;
+    }
+
+    private void addChord(MusicFont font, Clef clef, Voice voice, Chord chord, Column column) {
+        boolean up = stemUp(voice, chord, clef);
+        ChordShape shape = new ChordShape(font, chord, clef, up, shift(voice, chord, clef));
+        if (chord.ornament().graceNotes() > 0) {
+            graces.put(chord, shape.grace());
+        }
+        shapes.put(chord, shape);
+        column.cover(shape.left(), shape.right());
+    }
+
+    /** The second voice gives way to the right where its heads would touch those of the first. */
+    private double shift(Voice voice, Chord chord, Clef clef) {
+        if (voice.number() == 1 || measure.voices().size() < 2) {
+            return 0;
+        }
+        Optional<Chord> first =
+                measure.voices().get(0).events().stream()
+                        .filter(e -> e instanceof Chord && e.tick() == chord.tick())
+                        .map(Chord.class::cast)
+                        .findFirst();
+        double top = ChordShape.yOf(chord.heads().get(chord.heads().size() - 1).place(), clef);
+        return first.map(f -> ChordShape.yOf(f.heads().get(0).place(), clef))
+                .filter(bottom -> top < bottom + 0.9)
+                .map(
+                        any ->
+                                shapes.get(first.get()) == null
+                                        ? 1.4
+                                        : shapes.get(first.get()).right() + 0.2)
+                .orElse(0.0);
+    }
+
+    private static boolean stemUp(Voice voice, Chord chord, Clef clef) {
+        if (voice.stems() != Stems.BY_PLACE) {
+            return voice.stems() == Stems.UP;
+        }
+        if (!chord.beams().isEmpty()) {
+            return beamedUp(voice, chord, clef);
+        }
+        return farthest(List.of(chord), clef) > 0;
+    }
+
+    /** All chords of a beam go one way. */
+    private static boolean beamedUp(Voice voice, Chord chord, Clef clef) {
+        List<Chord> group = new ArrayList<>();
+        for (Event event : voice.events()) {
+            if (!(event instanceof Chord c) || c.beams().isEmpty()) {
+                continue;
+            }
+            if (c.beams().get(0) == Beam.BEGIN) {
+                group.clear();
+            }
+            group.add(c);
+            if (c.beams().get(0) == Beam.END && group.contains(chord)) {
+                break;
+            }
+        }
+        return farthest(group, clef) > 0;
+    }
+
+    /** The y of the head farthest from the middle line; the upper one where two are as far. */
+    private static double farthest(List<Chord> chords, Clef clef) {
+        return chords.stream()
+                .flatMap(c -> c.heads().stream())
+                .mapToDouble(h -> ChordShape.yOf(h.place(), clef))
+                .reduce(0, (a, b) -> Math.abs(b) > Math.abs(a) ? b : a);
+    }
+
+    private void addLabels(TextFont text, NavigableMap<Long, Column> byTick, double middle) {
+        for (Label label : measure.sticking()) {
+            Column column = byTick.computeIfAbsent(label.tick(), Column::new);
+            double half = text.width(TextStyle.SEMIBOLD, Measures.STICKING_SIZE, label.text()) / 2;
+            double grace =
+                    label.grace().isEmpty()
+                            ? 0
+                            : text.width(
+                                            TextStyle.SEMIBOLD,
+                                            Measures.GRACE_LETTER_SIZE,
+                                            label.grace())
+                                    + 0.2;
+            column.label(middle - half - grace, middle + half);
+        }
+        for (List<Label> row : List.of(measure.counting(), measure.keyNames())) {
+            for (Label label : row) {
+                Column column = byTick.computeIfAbsent(label.tick(), Column::new);
+                double half = text.width(TextStyle.REGULAR, Measures.COUNT_SIZE, label.text()) / 2;
+                column.label(middle - half, middle + half);
+            }
+        }
+    }
+
+    private double[] ideals(long shortest) {
+        double[] gaps = new double[columns.size()];
+        for (int i = 0; i < gaps.length; i++) {
+            long from = columns.get(i).tick;
+            long to = i + 1 < gaps.length ? columns.get(i + 1).tick : measure.meter().barTicks();
+            long sounding = shortestAt(from, to);
+            double share = (double) (to - from) / sounding;
+            double doublings = Math.log((double) sounding / shortest) / Math.log(2);
+            gaps[i] = share * Math.max(1.4, SHORTEST_SPACE + SPACE_PER_DOUBLING * doublings);
+        }
+        return gaps;
+    }
+
+    /** The shortest event that is going on between two ticks. */
+    private long shortestAt(long from, long to) {
+        return measure.voices().stream()
+                .flatMap(v -> v.events().stream())
+                .filter(e -> e.tick() <= from && e.end() >= to)
+                .mapToLong(Event::ticks)
+                .min()
+                .orElse(to - from);
+    }
+
+    Measure measure() {
+        return measure;
+    }
+
+    List<Column> columns() {
+        return columns;
+    }
+
+    ChordShape shape(Chord chord) {
+        return Objects.requireNonNull(shapes.get(chord));
+    }
+
+    Optional<GraceShape> grace(Chord chord) {
+        return Optional.ofNullable(graces.get(chord));
+    }
+
+    /** From the bar's start line to the first column, without clef and meter. */
+    double leadIn() {
+        return Measures.AFTER_BAR_LINE - columns.get(0).left();
+    }
+
+    /**
+     * Distances from column to column, the last one to the bar line, when notes stand so many times
+     * as wide as they would like; never less than they need.
+     */
+    double[] gaps(double stretch) {
+        double[] gaps = new double[columns.size()];
+        for (int i = 0; i < gaps.length; i++) {
+            Column column = columns.get(i);
+            double rod =
+                    i + 1 < gaps.length
+                            ? column.rodTo(columns.get(i + 1))
+                            : Math.max(column.right, column.labelRight) + Measures.BEFORE_BAR_LINE;
+            gaps[i] = Math.max(rod, ideal[i] * stretch);
+        }
+        return gaps;
+    }
+}

@@ -1,0 +1,176 @@
+package org.kitweft.score.engrave;
+
+import java.awt.Color;
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.kitweft.score.font.Glyph;
+import org.kitweft.score.font.TextFont;
+import org.kitweft.score.font.TextStyle;
+
+/** Collects signs while they are placed, and answers where there is room. Not thread-safe. */
+public final class SignList {
+    private final Fonts fonts;
+    private final List<PlacedSign> signs = new ArrayList<>();
+
+    /** An empty list. */
+    public SignList(Fonts fonts) {
+        this.fonts = fonts;
+    }
+
+    /** The fonts it measures with. */
+    public Fonts fonts() {
+        return fonts;
+    }
+
+    /** What was placed so far, in order. */
+    public List<PlacedSign> signs() {
+        return List.copyOf(signs);
+    }
+
+    /** Adds a sign. */
+    public PlacedSign add(PlacedSign sign) {
+        signs.add(sign);
+        return sign;
+    }
+
+    /** A glyph with its origin at a point. */
+    public PlacedSign glyph(Kind kind, Glyph glyph, double scale, double x, double y, Owner owner) {
+        return add(
+                new PlacedSign(
+                        kind,
+                        new Ink.OfGlyph(glyph, scale),
+                        x,
+                        y,
+                        glyphBox(glyph, scale, x, y),
+                        owner));
+    }
+
+    /** The box of a glyph with its origin at a point. */
+    Rectangle2D glyphBox(Glyph glyph, double scale, double x, double y) {
+        Rectangle2D box = fonts.music().bounds(glyph);
+        return new Rectangle2D.Double(
+                x + box.getX() * scale,
+                y + box.getY() * scale,
+                box.getWidth() * scale,
+                box.getHeight() * scale);
+    }
+
+    /** An upright rectangle between two corners. */
+    public PlacedSign box(Kind kind, double x1, double y1, double x2, double y2, Owner owner) {
+        Path2D path = new Path2D.Double();
+        path.moveTo(0, 0);
+        path.lineTo(x2 - x1, 0);
+        path.lineTo(x2 - x1, y2 - y1);
+        path.lineTo(0, y2 - y1);
+        path.closePath();
+        return shape(kind, path, x1, y1, Optional.empty(), owner);
+    }
+
+    /** A polygon, given its corners. */
+    PlacedSign polygon(Kind kind, List<Point2D> corners, Owner owner) {
+        Point2D origin = corners.get(0);
+        Path2D path = new Path2D.Double();
+        path.moveTo(0, 0);
+        for (Point2D corner : corners.subList(1, corners.size())) {
+            path.lineTo(corner.getX() - origin.getX(), corner.getY() - origin.getY());
+        }
+        path.closePath();
+        return shape(kind, path, origin.getX(), origin.getY(), Optional.empty(), owner);
+    }
+
+    /** Any shape, placed at a point. */
+    public PlacedSign shape(
+            Kind kind, Path2D path, double x, double y, Optional<Color> colour, Owner owner) {
+        Rectangle2D box = path.getBounds2D();
+        return add(
+                new PlacedSign(
+                        kind,
+                        new Ink.OfShape(path, colour),
+                        x,
+                        y,
+                        new Rectangle2D.Double(
+                                box.getX() + x, box.getY() + y, box.getWidth(), box.getHeight()),
+                        owner));
+    }
+
+    /** A line of text from the left end of its base line. */
+    public PlacedSign text(
+            Kind kind, String text, TextStyle style, double size, double x, double y, Owner owner) {
+        return text(kind, text, style, size, x, y, Optional.empty(), owner);
+    }
+
+    /** A line of text in a colour of its own. */
+    public PlacedSign text(
+            Kind kind,
+            String text,
+            TextStyle style,
+            double size,
+            double x,
+            double y,
+            Optional<Color> colour,
+            Owner owner) {
+        double up = TextFont.CAP_HEIGHT * size;
+        double down = TextFont.DESCENT * size;
+        return add(
+                new PlacedSign(
+                        kind,
+                        new Ink.OfText(text, style, size, colour),
+                        x,
+                        y,
+                        new Rectangle2D.Double(
+                                x, y - up, fonts.text().width(style, size, text), up + down),
+                        owner));
+    }
+
+    /** A line of text around a middle. */
+    public PlacedSign centred(
+            Kind kind,
+            String text,
+            TextStyle style,
+            double size,
+            double middle,
+            double y,
+            Owner owner) {
+        double width = fonts.text().width(style, size, text);
+        return text(kind, text, style, size, middle - width / 2, y, owner);
+    }
+
+    /** The highest point inked between two x, at most {@code otherwise}. */
+    double top(double x1, double x2, double otherwise) {
+        double top = otherwise;
+        for (PlacedSign sign : signs) {
+            Rectangle2D box = sign.bounds();
+            if (box.getMaxX() > x1 && box.getMinX() < x2) {
+                top = Math.min(top, box.getMinY());
+            }
+        }
+        return top;
+    }
+
+    /** The lowest point inked between two x, at least {@code otherwise}. */
+    double bottom(double x1, double x2, double otherwise) {
+        double bottom = otherwise;
+        for (PlacedSign sign : signs) {
+            Rectangle2D box = sign.bounds();
+            if (box.getMaxX() > x1 && box.getMinX() < x2) {
+                bottom = Math.max(bottom, box.getMaxY());
+            }
+        }
+        return bottom;
+    }
+
+    /** Whether anything of some kinds is inked in a box. */
+    boolean inked(Rectangle2D box, Predicate<Kind> kinds) {
+        for (PlacedSign sign : signs) {
+            if (kinds.test(sign.kind()) && sign.bounds().intersects(box)) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,94 @@
+package org.kitweft.score.page;
+
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
+import java.awt.FontFormatException;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.kitweft.file.SafeFile;
+import org.kitweft.score.engrave.Fonts;
+import org.kitweft.score.engrave.Painter;
+import org.kitweft.score.engrave.Palette;
+import org.kitweft.score.font.TextFont;
+import org.kitweft.score.font.TextStyle;
+
+/**
+ * Writes sheets as a PDF document: vector graphics, words as text, the fonts embedded as far as
+ * they are used. Knows neither date nor author, so that the same sheets give the same file.
+ */
+public final class PdfFile {
+    private PdfFile() {}
+
+    /**
+     * Writes a document.
+     *
+     * @throws IOException in one sentence, if it cannot be written
+     * @throws java.util.concurrent.CancellationException if {@code progress} stops it; the target
+     *     is as it was
+     */
+    public static void write(
+            Sheets sheets, Fonts fonts, Path file, SafeFile.Existing existing, Progress progress)
+            throws IOException {
+        SafeFile.write(file, existing, out -> write(sheets, fonts, out, progress));
+    }
+
+    /** Writes a document to a stream, which stays open. */
+    public static void write(Sheets sheets, Fonts fonts, OutputStream out, Progress progress)
+            throws IOException {
+        try (PDDocument document = new PDDocument();
+                PdfBoxGraphics2DFontTextDrawer words = words()) {
+            document.getDocumentInformation().setTitle(sheets.title());
+            document.getDocumentInformation().setProducer("Kitweft");
+            document.setDocumentId((long) sheets.hashCode());
+            document.getDocumentCatalog().setLanguage("en");
+            Painter painter = new Painter(fonts, Palette.PRINT);
+            int done = 0;
+            for (Sheet sheet : sheets.sheets()) {
+                progress.check(done++, sheets.sheets().size());
+                page(document, sheet, painter, words);
+            }
+            document.save(out);
+            progress.report(done, sheets.sheets().size());
+        } catch (FontFormatException e) {
+            throw new IllegalStateException("the text font in the jar is not a font", e);
+        }
+    }
+
+    private static void page(
+            PDDocument document, Sheet sheet, Painter painter, PdfBoxGraphics2DFontTextDrawer words)
+            throws IOException, FontFormatException {
+        PDPage page = new PDPage(new PDRectangle((float) sheet.width(), (float) sheet.height()));
+        document.addPage(page);
+        PdfBoxGraphics2D g =
+                new PdfBoxGraphics2D(document, (float) sheet.width(), (float) sheet.height());
+        try {
+            g.setFontTextDrawer(words);
+            painter.paint(g, sheet.signs());
+        } finally {
+            g.dispose();
+        }
+        try (PDPageContentStream content = new PDPageContentStream(document, page)) {
+            content.drawForm(g.getXFormObject());
+        }
+    }
+
+    private static PdfBoxGraphics2DFontTextDrawer words() throws IOException {
+        PdfBoxGraphics2DFontTextDrawer words = new PdfBoxGraphics2DFontTextDrawer();
+        TextFont names = TextFont.load();
+        for (TextStyle style : TextStyle.values()) {
+            try (InputStream in = TextFont.file(style)) {
+                words.registerFont(
+                        names.font(style, 1).getFontName(),
+                        new ByteArrayInputStream(in.readAllBytes()));
+            }
+        }
+        return words;
+    }
+}
