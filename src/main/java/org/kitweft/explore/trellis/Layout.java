@@ -1,0 +1,261 @@
+package org.kitweft.explore.trellis;
+
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.kitweft.kit.Limb;
+
+/**
+ * A chain on a set of surfaces: its states, numbered, and the steps between them.
+ *
+ * <p>A state says where each limb of the chain stands. Without the loop rule a limb may also stand
+ * nowhere yet: place 0. The last limb's place counts fastest; right hand and left hand are the last
+ * two, and places go from left to right, so that where the right hand stands decides up to which
+ * place of the left hand's nothing crosses.
+ */
+final class Layout {
+    private static final int RIGHT_HAND = Limb.RIGHT_HAND.ordinal();
+
+    final Chain chain;
+
+    /** 1 if place 0 stands for nowhere, else 0. */
+    final int base;
+
+    /** For each limb its surfaces, from left to right. */
+    final int[][] surfaces;
+
+    /** For each limb and surface the place; negative if the limb has no business there. */
+    final int[][] places;
+
+    final int[] sizes;
+    final int[] strides;
+    final int states;
+
+    /** For each state whether no hands cross. */
+    final boolean[] valid;
+
+    /** For each place of the right hand, how many places of the left hand's cross nothing. */
+    private final int[] free;
+
+    private final int right;
+    private final Map<Kind, Steps> steps = new HashMap<>();
+
+    Layout(Plan plan, Chain chain, BitSet allowed) {
+        this.chain = chain;
+        base = plan.limits.loop() ? 0 : 1;
+        int limbs = chain.limbs.length;
+        surfaces = new int[limbs][];
+        places = new int[limbs][];
+        sizes = new int[limbs];
+        strides = new int[limbs];
+        int count = 1;
+        for (int d = limbs - 1; d >= 0; d--) {
+            BitSet mine = (BitSet) chain.reach[d].clone();
+            mine.and(allowed);
+            surfaces[d] = mine.stream().toArray();
+            places[d] = new int[plan.surfaces.size()];
+            Arrays.fill(places[d], -1);
+            for (int i = 0; i < surfaces[d].length; i++) {
+                places[d][surfaces[d][i]] = base + i;
+            }
+            sizes[d] = surfaces[d].length + base;
+            strides[d] = count;
+            count = Math.multiplyExact(count, sizes[d]);
+        }
+        states = count;
+        right = chain.crossing ? chain.dimension(RIGHT_HAND) : -1;
+        free = chain.crossing ? free(plan) : new int[0];
+        valid = new boolean[states];
+        for (int state = 0; state < states; state++) {
+            valid[state] = !chain.crossing || place(state, right + 1) < free[place(state, right)];
+        }
+    }
+
+    private int[] free(Plan plan) {
+        int[] all = new int[sizes[right]];
+        for (int place = 0; place < all.length; place++) {
+            int open = base;
+            for (int left : surfaces[right + 1]) {
+                if (place < base || plan.uncrossed(surfaces[right][place - base], left)) {
+                    open++;
+                }
+            }
+            all[place] = open;
+        }
+        return all;
+    }
+
+    /** Where a limb stands in a state. */
+    int place(int state, int limb) {
+        return state / strides[limb] % sizes[limb];
+    }
+
+    /** The surface a limb stands on in a state; negative if nowhere. */
+    int surface(int state, int limb) {
+        int place = place(state, limb);
+        return place < base ? -1 : surfaces[limb][place - base];
+    }
+
+    /** The states in which a pass may end, no hands crossing. */
+    int[] endStates() {
+        return IntStream.range(0, states)
+                .filter(state -> valid[state] && endsIn(state, chain.ends))
+                .toArray();
+    }
+
+    /** Whether each limb stands on one of these surfaces. */
+    boolean endsIn(int state, BitSet[] ends) {
+        for (int d = 0; d < sizes.length; d++) {
+            int surface = surface(state, d);
+            if (surface < 0 || !ends[d].get(surface)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The steps of a kind of stroke. */
+    Steps steps(Kind kind) {
+        return steps.computeIfAbsent(kind, any -> new Steps(any));
+    }
+
+    /** Where each state leads by strokes of one kind. */
+    final class Steps {
+        private final int[] dims;
+
+        /**
+         * For one limb: for each place the places it may go to, ascending, and by how many sounds.
+         */
+        private final int[][] to;
+
+        private final int[][] sounds;
+        private final Kind kind;
+
+        private Steps(Kind kind) {
+            this.kind = kind;
+            dims = Arrays.stream(kind.limbs()).map(chain::dimension).toArray();
+            int size = sizes[dims[0]];
+            to = new int[size][];
+            sounds = new int[size][];
+            int[] places = new int[kind.targets().length];
+            int[] counts = new int[places.length];
+            for (int place = 0; place < size; place++) {
+                int n = 0;
+                for (int t = 0; t < kind.targets().length; t++) {
+                    int target = kind.targets()[t];
+                    if (Layout.this.places[dims[0]][target] >= 0 && allows(0, place, target)) {
+                        places[n] = Layout.this.places[dims[0]][target];
+                        counts[n++] = kind.sounds()[t];
+                    }
+                }
+                to[place] = Arrays.copyOf(places, n);
+                sounds[place] = Arrays.copyOf(counts, n);
+            }
+        }
+
+        private boolean allows(int slot, int place, int target) {
+            return place < base
+                    || kind.moves().get(slot).allows(surfaces[dims[slot]][place - base], target);
+        }
+
+        /**
+         * Adds to each state what stands at the states it leads to; or, forward, to those what
+         * stands at the state. Every state has a row of columns.
+         */
+        void add(long[] from, long[] into, int columns, boolean forward) {
+            if (states == 0) {
+                return;
+            }
+            if (dims.length > 1) {
+                addTogether(from, into, columns, forward);
+                return;
+            }
+            int d = dims[0];
+            int size = sizes[d];
+            int block = strides[d] * columns;
+            int outer = states / (size * strides[d]);
+            boolean isRight = d == right;
+            boolean isLeft = right >= 0 && d == right + 1;
+            for (int o = 0; o < outer; o++) {
+                int open = isLeft ? free[o % sizes[right]] : size;
+                for (int place = 0; place < open; place++) {
+                    int here = (o * size + place) * block;
+                    int[] targets = to[place];
+                    for (int t = 0; t < targets.length && targets[t] < open; t++) {
+                        int there = (o * size + targets[t]) * block;
+                        int length =
+                                isRight ? Math.min(free[place], free[targets[t]]) * columns : block;
+                        if (forward) {
+                            addRow(from, here, into, there, length, sounds[place][t]);
+                        } else {
+                            addRow(from, there, into, here, length, sounds[place][t]);
+                        }
+                    }
+                }
+            }
+        }
+
+        /** Two limbs strike the same sound at once. */
+        private void addTogether(long[] from, long[] into, int columns, boolean forward) {
+            forEach(
+                    (state, target, t) -> {
+                        int read = (forward ? state : target) * columns;
+                        int write = (forward ? target : state) * columns;
+                        addRow(from, read, into, write, columns, kind.sounds()[t]);
+                    });
+        }
+
+        /** Visits all steps between valid states: from where, to where, on which target. */
+        void forEach(Visitor visitor) {
+            for (int state = 0; state < states; state++) {
+                for (int t = 0; valid[state] && t < kind.targets().length; t++) {
+                    int next = next(state, t);
+                    if (next >= 0) {
+                        visitor.step(state, next, t);
+                    }
+                }
+            }
+        }
+
+        private int next(int state, int t) {
+            int next = state;
+            int target = kind.targets()[t];
+            for (int slot = 0; slot < dims.length; slot++) {
+                int d = dims[slot];
+                int place = place(state, d);
+                if (places[d][target] < 0 || !allows(slot, place, target)) {
+                    return -1;
+                }
+                next += (places[d][target] - place) * strides[d];
+            }
+            return valid[next] ? next : -1;
+        }
+    }
+
+    /** Sees one step. */
+    interface Visitor {
+        /**
+         * Called once for each step.
+         *
+         * @param state where it starts
+         * @param next where it leads
+         * @param target which of the kind's targets it strikes
+         */
+        void step(int state, int next, int target);
+    }
+
+    private static void addRow(
+            long[] from, int read, long[] into, int write, int length, int times) {
+        if (times == 1) {
+            for (int x = 0; x < length; x++) {
+                into[write + x] += from[read + x];
+            }
+        } else {
+            for (int x = 0; x < length; x++) {
+                into[write + x] += times * from[read + x];
+            }
+        }
+    }
+}

@@ -1,0 +1,296 @@
+package org.kitweft.explore.trellis;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import org.kitweft.explore.Choices;
+import org.kitweft.explore.reach.ReachModel;
+import org.kitweft.explore.rule.Rule;
+import org.kitweft.groove.LetterVoicing;
+import org.kitweft.groove.Meter;
+import org.kitweft.groove.Recipe;
+import org.kitweft.groove.Voicing;
+import org.kitweft.kit.Kit;
+import org.kitweft.kit.Limb;
+import org.kitweft.kit.SoundName;
+import org.kitweft.kit.Surface;
+import org.kitweft.pattern.Letter;
+import org.kitweft.pattern.Stroke;
+
+/**
+ * The task in numbers: played strokes, surfaces from left to right, and which moves and which
+ * positions of the hands are allowed. Immutable.
+ */
+final class Plan {
+    /** Rounding of centimetres must not decide a rule. */
+    private static final double HAIR = 1e-9;
+
+    private static final Moment NEVER = new Moment(-1, 0);
+
+    final Recipe recipe;
+    final ReachModel model;
+    final Limits limits;
+    final Timing timing;
+    final List<Played> played;
+
+    /** Surfaces that can be struck, by x. */
+    final List<Surface> surfaces;
+
+    /** For each stroke and option its surface. */
+    final int[][] surfaceOf;
+
+    /** For each stroke what it has in common with others. */
+    final Kind[] kinds;
+
+    Plan(Recipe recipe, Choices choices, List<Rule> rules, ReachModel model) {
+        this.recipe = recipe;
+        this.model = model;
+        this.limits = Limits.of(rules);
+        this.timing = new Timing(recipe, limits.loop());
+        this.played = play(recipe, choices, rules);
+        this.surfaces = surfaces(recipe.kit(), played);
+        Map<String, Integer> indexOf = new HashMap<>();
+        for (Surface surface : surfaces) {
+            indexOf.put(surface.id(), indexOf.size());
+        }
+        this.surfaceOf = new int[played.size()][];
+        for (int i = 0; i < played.size(); i++) {
+            surfaceOf[i] =
+                    played.get(i).sounds().stream()
+                            .mapToInt(sound -> indexOf.get(sound.surface()))
+                            .toArray();
+        }
+        this.kinds = kinds();
+    }
+
+    private static List<Played> play(Recipe recipe, Choices choices, List<Rule> rules) {
+        Kit kit = recipe.kit();
+        Map<Letter, List<Limb>> limbs = new TreeMap<>();
+        recipe.sticking().letters().forEach(v -> limbs.put(v, limbs(v, recipe)));
+        limbs.values().removeIf(List::isEmpty);
+        choices.require(limbs.keySet());
+        choices.union().forEach(kit::sound);
+        Map<Integer, List<SoundName>> pins = pins(recipe, limbs.keySet(), rules);
+        List<Played> played = new ArrayList<>();
+        for (int i = 0; i < recipe.sticking().size(); i++) {
+            Optional<Stroke.Struck> struck = recipe.sticking().strokes().get(i).struck();
+            if (struck.isPresent() && limbs.containsKey(struck.get().letter())) {
+                Letter letter = struck.get().letter();
+                List<SoundName> sounds = new ArrayList<>(choices.of(letter));
+                pins.getOrDefault(i, List.of()).forEach(pin -> sounds.retainAll(List.of(pin)));
+                for (Rule rule : rules) {
+                    if (rule instanceof Rule.Allowed allowed && allowed.letter() == letter) {
+                        sounds.retainAll(allowed.sounds());
+                    }
+                }
+                played.add(new Played(i, letter, limbs.get(letter), List.copyOf(sounds)));
+            }
+        }
+        return List.copyOf(played);
+    }
+
+    private static Map<Integer, List<SoundName>> pins(
+            Recipe recipe, Set<Letter> sounding, List<Rule> rules) {
+        Map<Integer, List<SoundName>> pins = new HashMap<>();
+        int size = recipe.sticking().size();
+        for (Rule rule : rules) {
+            if (rule instanceof Rule.Pin pin) {
+                if (pin.index() >= size) {
+                    throw new IllegalArgumentException(
+                            "%s: the sticking has %d strokes, expected a stroke from 1 to %d"
+                                    .formatted(pin.words(), size, size));
+                }
+                Optional<Stroke.Struck> struck =
+                        recipe.sticking().strokes().get(pin.index()).struck();
+                if (struck.isEmpty() || !sounding.contains(struck.get().letter())) {
+                    throw new IllegalArgumentException(
+                            "%s: stroke %d is %s, expected one that is played"
+                                    .formatted(
+                                            pin.words(),
+                                            pin.index() + 1,
+                                            struck.isEmpty() ? "a rest" : "tacet"));
+                }
+                recipe.kit().sound(pin.sound());
+                pins.computeIfAbsent(pin.index(), any -> new ArrayList<>()).add(pin.sound());
+            }
+        }
+        return pins;
+    }
+
+    /** Who plays a letter: nobody if it is tacet. */
+    private static List<Limb> limbs(Letter letter, Recipe recipe) {
+        Voicing voicing = recipe.voicing();
+        Optional<LetterVoicing> own = voicing.letter(letter);
+        if (own.isPresent() && own.get().tacet()) {
+            return List.of();
+        }
+        if (letter != Letter.B) {
+            return List.of(
+                    own.map(LetterVoicing::limb).orElse(Voicing.limbOf(letter, recipe.kit())));
+        }
+        if (own.isPresent()) {
+            return List.of(Limb.RIGHT_HAND, Limb.LEFT_HAND);
+        }
+        Set<Limb> both = EnumSet.noneOf(Limb.class);
+        both.addAll(limbs(Letter.R, recipe));
+        both.addAll(limbs(Letter.L, recipe));
+        return List.copyOf(both);
+    }
+
+    private static List<Surface> surfaces(Kit kit, List<Played> played) {
+        Set<String> ids = new LinkedHashSet<>();
+        played.forEach(stroke -> stroke.sounds().forEach(sound -> ids.add(sound.surface())));
+        return kit.surfaces().stream()
+                .filter(surface -> ids.contains(surface.id()))
+                .sorted(Comparator.comparingDouble(Surface::x))
+                .toList();
+    }
+
+    private Kind[] kinds() {
+        Map<List<Object>, Kind> known = new HashMap<>();
+        Map<List<Object>, Kind.Moves> moves = new HashMap<>();
+        Kind[] all = new Kind[played.size()];
+        for (int i = 0; i < all.length; i++) {
+            List<Kind.Moves> each = new ArrayList<>();
+            for (Limb limb : played.get(i).limbs()) {
+                Moment before = before(i, limb);
+                each.add(
+                        before.stroke < 0
+                                ? Kind.Moves.ALL
+                                : moves.computeIfAbsent(
+                                        List.of(limb, before.ticks),
+                                        any -> moves(limb, before.ticks)));
+            }
+            int[] surfaceCounts = new int[surfaces.size()];
+            Arrays.stream(surfaceOf[i]).forEach(s -> surfaceCounts[s]++);
+            int[] targets =
+                    IntStream.range(0, surfaceCounts.length)
+                            .filter(s -> surfaceCounts[s] > 0)
+                            .toArray();
+            int[] sounds = Arrays.stream(targets).map(s -> surfaceCounts[s]).toArray();
+            int[] limbs = played.get(i).limbs().stream().mapToInt(Limb::ordinal).toArray();
+            List<Object> key = new ArrayList<>(played.get(i).limbs());
+            key.addAll(each);
+            key.add(Arrays.toString(targets) + Arrays.toString(sounds));
+            all[i] = known.computeIfAbsent(key, any -> new Kind(limbs, each, targets, sounds));
+        }
+        return all;
+    }
+
+    private Kind.Moves moves(Limb limb, long ticks) {
+        if (limits.reach() == Double.POSITIVE_INFINITY && limits.tempo() == 0) {
+            return Kind.Moves.ALL;
+        }
+        boolean[][] allowed = new boolean[surfaces.size()][surfaces.size()];
+        for (int from = 0; from < allowed.length; from++) {
+            for (int to = 0; to < allowed.length; to++) {
+                allowed[from][to] = reaches(limb, from, to, ticks);
+            }
+        }
+        return new Kind.Moves(allowed);
+    }
+
+    private boolean reaches(Limb limb, int from, int to, long ticks) {
+        Surface a = surfaces.get(from);
+        Surface b = surfaces.get(to);
+        return a.distanceTo(b) <= limits.reach() + HAIR
+                && (limits.tempo() == 0
+                        || limits.tempo() <= model.ceiling(limb, a, b, ticks, meter()));
+    }
+
+    /** Whether right and left hand may stand there at once, as far as crossing goes. */
+    boolean uncrossed(int right, int left) {
+        return !limits.crossing()
+                || surfaces.get(left).x() - surfaces.get(right).x() <= limits.tolerance() + HAIR;
+    }
+
+    /** The stroke of a limb before this one; in a loop, its last for its first. */
+    Moment before(int stroke, Limb limb) {
+        int step = played.get(stroke).index();
+        for (int i = stroke - 1; i >= 0; i--) {
+            if (played.get(i).limbs().contains(limb)) {
+                return new Moment(i, timing.ticks(played.get(i).index(), step));
+            }
+        }
+        for (int i = played.size() - 1; limits.loop() && i >= stroke; i--) {
+            if (played.get(i).limbs().contains(limb)) {
+                return new Moment(i, timing.ticks(played.get(i).index(), step + timing.period()));
+            }
+        }
+        return NEVER;
+    }
+
+    Meter meter() {
+        return recipe.grid().meter();
+    }
+
+    /** An upper bound of all counts: as if no move were refused. */
+    BigInteger bound() {
+        BigInteger bound = BigInteger.ONE;
+        for (int[] options : surfaceOf) {
+            bound = bound.multiply(BigInteger.valueOf(options.length));
+        }
+        return bound;
+    }
+
+    /**
+     * A stroke seen from a later one.
+     *
+     * @param stroke its number among those played; negative if there is none
+     * @param ticks how long ago
+     */
+    record Moment(int stroke, long ticks) {}
+
+    /**
+     * All rules of a kind taken together.
+     *
+     * @param reach infinite if there is no such rule
+     * @param tempo 0 if there is no such rule
+     * @param crossing whether there is such a rule
+     */
+    record Limits(
+            double reach,
+            int tempo,
+            boolean crossing,
+            double tolerance,
+            int least,
+            int most,
+            boolean loop) {
+
+        static Limits of(List<Rule> rules) {
+            double reach = Double.POSITIVE_INFINITY;
+            int tempo = 0;
+            boolean crossing = false;
+            double tolerance = Double.POSITIVE_INFINITY;
+            int least = 0;
+            int most = Integer.MAX_VALUE;
+            boolean loop = false;
+            for (Rule rule : rules) {
+                if (rule instanceof Rule.Reach r) {
+                    reach = Math.min(reach, r.cm());
+                } else if (rule instanceof Rule.AtTempo t) {
+                    tempo = Math.max(tempo, t.tempo().beatsPerMinute());
+                } else if (rule instanceof Rule.NoCrossing c) {
+                    crossing = true;
+                    tolerance = Math.min(tolerance, c.toleranceCm());
+                } else if (rule instanceof Rule.Surfaces s) {
+                    least = Math.max(least, s.least());
+                    most = Math.min(most, s.most());
+                } else if (rule instanceof Rule.Loop) {
+                    loop = true;
+                }
+            }
+            return new Limits(reach, tempo, crossing, tolerance, least, most, loop);
+        }
+    }
+}

@@ -1,0 +1,159 @@
+package org.kitweft.explore.trellis;
+
+import java.math.BigInteger;
+import java.util.BitSet;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * For each stroke of a chain and each state before it, the ways to play on to the end: the trellis.
+ *
+ * <p>A <i>closed</i> table has one column: the ways that end where they may. In a loop an
+ * <i>open</i> table has a column for each end state: the ways that end there. A loop closes where
+ * it began, so the columns of those beginnings that fit are added up.
+ *
+ * <p>Narrow tables hold 64 bits of each number: right as long as no total reaches 2^63, since sums,
+ * differences and products then come out right from their lowest 64 bits alone.
+ */
+final class Table {
+    final Layout layout;
+
+    /** End states, one for each column; empty for a closed table. */
+    final int[] ends;
+
+    final int columns;
+    private final int first;
+    private final @Nullable Wide[] layers;
+
+    private Table(Layout layout, int[] ends, int columns, int first, @Nullable Wide[] layers) {
+        this.layout = layout;
+        this.ends = ends;
+        this.columns = columns;
+        this.first = first;
+        this.layers = layers;
+    }
+
+    /** An open table that keeps its first layers, at least one. */
+    static Table open(Layout layout, boolean narrow, int keep) {
+        int[] ends = layout.endStates();
+        long[] last = new long[layout.states * ends.length];
+        for (int c = 0; c < ends.length; c++) {
+            last[ends[c] * ends.length + c] = 1;
+        }
+        return fill(layout, ends, ends.length, last, narrow, 0, keep);
+    }
+
+    /**
+     * A closed table.
+     *
+     * @param allowed for each limb where it may end, {@code null} for anywhere
+     * @param from the first layer to keep
+     * @param keep how many layers to keep, at least one
+     */
+    static Table closed(
+            Layout layout, BitSet @Nullable [] allowed, boolean narrow, int from, int keep) {
+        long[] last = new long[layout.states];
+        for (int state = 0; state < last.length; state++) {
+            boolean fits = allowed == null || layout.endsIn(state, allowed);
+            last[state] = layout.valid[state] && fits ? 1 : 0;
+        }
+        return fill(layout, new int[0], 1, last, narrow, from, keep);
+    }
+
+    private static Table fill(
+            Layout layout,
+            int[] ends,
+            int columns,
+            long[] last,
+            boolean narrow,
+            int from,
+            int keep) {
+        Kind[] kinds = layout.chain.kinds;
+        @Nullable Wide[] layers = new @Nullable Wide[Math.min(keep, kinds.length + 1 - from)];
+        Wide next = Wide.of(last);
+        double bits = 1;
+        keep(layers, kinds.length - from, next);
+        for (int j = kinds.length - 1; j >= from; j--) {
+            double grows = Math.log(Math.max(1, kinds[j].breadth())) / Math.log(2);
+            if (!narrow && bits + grows >= Long.SIZE - 2) {
+                next = next.carried();
+                bits = Wide.DIGIT_BITS;
+            }
+            next = add(layout, kinds[j], next, columns, false);
+            bits += grows;
+            keep(layers, j - from, next);
+        }
+        return new Table(layout, ends, columns, from, layers);
+    }
+
+    private static Wide add(Layout layout, Kind kind, Wide from, int columns, boolean forward) {
+        Wide into = Wide.zero(from.digits[0].length, from.places());
+        Layout.Steps steps = layout.steps(kind);
+        for (int p = 0; p < from.places(); p++) {
+            steps.add(from.digits[p], into.digits[p], columns, forward);
+        }
+        return into;
+    }
+
+    /** For each stroke and state, the ways to get there from the start, column by column. */
+    Wide[] forth() {
+        Kind[] kinds = layout.chain.kinds;
+        long[] start = new long[layout.states * columns];
+        if (ends.length == 0 && columns == 1 && layout.base == 1) {
+            start[0] = 1;
+        }
+        for (int c = 0; c < ends.length; c++) {
+            start[ends[c] * columns + c] = 1;
+        }
+        Wide[] forth = new Wide[kinds.length + 1];
+        forth[0] = Wide.of(start);
+        for (int j = 0; j < kinds.length; j++) {
+            // Each stroke's numbers are carried first: they may have grown by any step.
+            forth[j + 1] = add(layout, kinds[j], forth[j].carried(), columns, true);
+        }
+        return forth;
+    }
+
+    private static void keep(@Nullable Wide[] layers, int index, Wide layer) {
+        if (index < layers.length) {
+            layers[index] = layer;
+        }
+    }
+
+    /** The layer before a stroke of the chain; the last is after all strokes. */
+    Wide layer(int stroke) {
+        Wide layer = layers[stroke - first];
+        if (layer == null) {
+            throw new IllegalStateException("layer %d was not kept".formatted(stroke));
+        }
+        return layer;
+    }
+
+    /** All ways, if the table is open: those that end where they began. */
+    BigInteger roundTrips() {
+        Wide start = layer(0);
+        BigInteger sum = BigInteger.ZERO;
+        for (int c = 0; c < columns; c++) {
+            sum = sum.add(start.get(ends[c] * columns + c));
+        }
+        return sum;
+    }
+
+    /** The lowest 64 bits of {@link #roundTrips()}. */
+    long roundTripsLow() {
+        Wide start = layer(0);
+        long sum = 0;
+        for (int c = 0; c < columns; c++) {
+            sum += start.low(ends[c] * columns + c);
+        }
+        return sum;
+    }
+
+    /** Bytes its numbers take. */
+    long bytes() {
+        long bytes = 0;
+        for (Wide layer : layers) {
+            bytes += layer == null ? 0 : 8L * layer.places() * layer.digits[0].length;
+        }
+        return bytes;
+    }
+}
