@@ -34,7 +34,14 @@ record BankPlan(List<Recipe> recipes, List<Instrument> instruments, List<Preset>
         for (Program program : Programs.all()) {
             instruments.add(pitched(program, recipes));
         }
+        instruments.add(motor(instruments));
         List<Preset> presets = new ArrayList<>(Families.presets());
+        presets.add(
+                new Preset(
+                        Programs.MOTOR,
+                        Programs.MOTOR_BANK,
+                        Programs.VIBRAPHONE_PROGRAM,
+                        List.of(new Preset.Part(Programs.MOTOR, Span.ALL, 0))));
         presets.add(
                 new Preset(
                         KIT,
@@ -60,6 +67,24 @@ record BankPlan(List<Recipe> recipes, List<Instrument> instruments, List<Preset>
             }
         }
         return new Instrument(KIT, zones);
+    }
+
+    /** The vibraphone once more with its motor running, from the same samples. */
+    private static Instrument motor(List<Instrument> instruments) {
+        Instrument still =
+                instruments.stream()
+                        .filter(i -> i.name().equals(Programs.VIBRAPHONE))
+                        .findFirst()
+                        .orElseThrow();
+        List<Zone> zones = new ArrayList<>();
+        for (Zone zone : still.zones()) {
+            Map<Generator, Integer> generators = new EnumMap<>(Generator.class);
+            generators.putAll(zone.generators());
+            generators.put(Generator.MOD_LFO_TO_VOLUME, Programs.MOTOR_DEPTH);
+            zones.add(
+                    new Zone(zone.sample(), zone.keys(), zone.velocities(), generators, List.of()));
+        }
+        return new Instrument(Programs.MOTOR, zones);
     }
 
     private static Map<Generator, Integer> generators(PercussionSound sound) {

@@ -1,14 +1,20 @@
 package org.kitweft.sound.bank;
 
 import com.sun.media.sound.AudioSynthesizer;
+import com.sun.media.sound.ModelPatch;
 import com.sun.media.sound.SoftSynthesizer;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.FloatBuffer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import javax.sound.midi.Instrument;
 import javax.sound.midi.InvalidMidiDataException;
 import javax.sound.midi.MidiUnavailableException;
+import javax.sound.midi.Patch;
 import javax.sound.midi.Receiver;
 import javax.sound.midi.ShortMessage;
 import javax.sound.midi.Soundbank;
@@ -17,8 +23,8 @@ import javax.sound.sampled.AudioInputStream;
 import org.kitweft.sound.bank.render.Wave;
 
 /**
- * A few notes through the JDK's synthesizer as a stream, dry (no reverb, no chorus) and without its automatic gain
- * control, so that what comes out is what the bank holds.
+ * A few notes through the JDK's synthesizer as a stream, dry (no reverb, no chorus) and without its
+ * automatic gain control, so that what comes out is what the bank holds.
  */
 final class Played {
     private static final int RATE = 44_100;
@@ -70,7 +76,8 @@ final class Played {
     /** Left and right, full scale 1. */
     double[][] render(Soundbank bank, double seconds) {
         AudioSynthesizer synthesizer = new SoftSynthesizer();
-        AudioFormat format = new AudioFormat(AudioFormat.Encoding.PCM_FLOAT, RATE, 32, 2, 8, RATE, false);
+        AudioFormat format =
+                new AudioFormat(AudioFormat.Encoding.PCM_FLOAT, RATE, 32, 2, 8, RATE, false);
         Map<String, Object> settings =
                 Map.of(
                         "load default soundbank", false,
@@ -79,7 +86,7 @@ final class Played {
                         "chorus", false,
                         "max polyphony", 128);
         try (AudioInputStream stream = synthesizer.openStream(format, settings)) {
-            synthesizer.loadAllInstruments(bank);
+            loadWhatIsPlayed(synthesizer, bank);
             Receiver receiver = synthesizer.getReceiver();
             for (Timed event : events) {
                 receiver.send(event.message(), Math.round(event.seconds() * 1e6));
@@ -95,8 +102,31 @@ final class Played {
         }
     }
 
+    /** Loading all 130 presets for a single note would take most of a test's time. */
+    private void loadWhatIsPlayed(AudioSynthesizer synthesizer, Soundbank bank) {
+        int bankSelect = 0;
+        for (Timed event : events) {
+            ShortMessage message = event.message();
+            if (message.getCommand() == ShortMessage.CONTROL_CHANGE && message.getData1() == 0) {
+                bankSelect = message.getData2() << 7;
+            }
+            if (message.getCommand() == ShortMessage.PROGRAM_CHANGE) {
+                load(synthesizer, bank.getInstrument(new Patch(bankSelect, message.getData1())));
+            }
+            if (message.getChannel() == DRUMS) {
+                load(synthesizer, bank.getInstrument(new ModelPatch(0, 0, true)));
+            }
+        }
+    }
+
+    private static void load(AudioSynthesizer synthesizer, Instrument instrument) {
+        if (!List.of(synthesizer.getLoadedInstruments()).contains(instrument)) {
+            synthesizer.loadInstrument(instrument);
+        }
+    }
+
     private static double[][] channels(byte[] bytes) {
-        var floats = java.nio.ByteBuffer.wrap(bytes).order(java.nio.ByteOrder.LITTLE_ENDIAN).asFloatBuffer();
+        FloatBuffer floats = ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN).asFloatBuffer();
         double[][] both = new double[2][bytes.length / 8];
         for (int i = 0; i < both[0].length; i++) {
             both[0][i] = floats.get();

@@ -10,12 +10,17 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
 /** Rows of the published tables in {@code shared/reference}. */
-final class Reference {
+public final class Reference {
     private Reference() {}
 
-    static List<CSVRecord> rows(String table) {
+    public static List<CSVRecord> rows(String table) {
         CSVFormat format =
-                CSVFormat.DEFAULT.builder().setCommentMarker('#').setHeader().setSkipHeaderRecord(true).get();
+                CSVFormat.DEFAULT
+                        .builder()
+                        .setCommentMarker('#')
+                        .setHeader()
+                        .setSkipHeaderRecord(true)
+                        .get();
         String path = "/org/kitweft/shared/reference/" + table;
         try (var reader =
                 new InputStreamReader(

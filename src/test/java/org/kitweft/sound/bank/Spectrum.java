@@ -1,11 +1,15 @@
 package org.kitweft.sound.bank;
 
+import java.util.Arrays;
 import org.apache.commons.math3.complex.Complex;
 import org.apache.commons.math3.transform.DftNormalization;
 import org.apache.commons.math3.transform.FastFourierTransformer;
 import org.apache.commons.math3.transform.TransformType;
 
-/** Power over frequency of a stretch of samples: Hann window, zeros up to a power of two, Commons Math's FFT. */
+/**
+ * Power over frequency of a stretch of samples: Hann window, zeros up to a power of two, Commons
+ * Math's FFT.
+ */
 final class Spectrum {
     private final double[] power;
     private final double step;
@@ -30,17 +34,23 @@ final class Spectrum {
                         .transform(windowed, TransformType.FORWARD);
         double[] power = new double[points / 2];
         for (int k = 0; k < power.length; k++) {
-            power[k] = bins[k].getReal() * bins[k].getReal() + bins[k].getImaginary() * bins[k].getImaginary();
+            power[k] =
+                    bins[k].getReal() * bins[k].getReal()
+                            + bins[k].getImaginary() * bins[k].getImaginary();
         }
         return new Spectrum(power, (double) rate / points);
     }
 
-    /** The spectral centroid: the frequency around which amplitude is balanced, Hz. */
+    /**
+     * The spectral centroid: the frequency around which amplitude is balanced, Hz. What lies 50 dB
+     * under the strongest frequency is masked by it and left out.
+     */
     double centroid() {
+        double floor = Arrays.stream(power).max().orElse(0) * 1e-5;
         double sum = 0;
         double weighted = 0;
         for (int k = 0; k < power.length; k++) {
-            double amplitude = Math.sqrt(power[k]);
+            double amplitude = power[k] > floor ? Math.sqrt(power[k]) : 0;
             sum += amplitude;
             weighted += amplitude * k * step;
         }
@@ -56,7 +66,9 @@ final class Spectrum {
         return sum;
     }
 
-    /** The strongest frequency between two, its peak refined by a parabola through the logarithms. */
+    /**
+     * The strongest frequency between two, its peak refined by a parabola through the logarithms.
+     */
     double peak(double low, double high) {
         int best = (int) Math.ceil(low / step);
         for (int k = best; k <= high / step; k++) {

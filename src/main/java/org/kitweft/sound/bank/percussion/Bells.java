@@ -45,9 +45,9 @@ final class Bells {
     }
 
     private static Voice metronomeBell() {
-        return Body.lasting(0.8)
-                .struck(0.25, 0.6)
-                .modes(2637, 1, 1, 0.7, 1.004, 0.5, 0.6, 2.41, 0.6, 0.35, 4.13, 0.35, 0.2)
+        return Body.lasting(0.6)
+                .struck(0.1, 0.8)
+                .modes(2637, 1, 1, 0.6, 1.004, 0.5, 0.6, 2.41, 0.6, 0.35, 4.13, 0.35, 0.2)
                 .tapped(8000, 0.8, 0.6, 0.015);
     }
 
@@ -76,6 +76,7 @@ final class Bells {
      */
     private static Voice triangle(double ring) {
         return Body.lasting(Math.min(1.9, ring * 1.2))
+                .thrifty()
                 .struck(0.12, 0.3)
                 .mode(180, 0.02, ring * 0.5)
                 .bar(Bar.UNIFORM, 180 * 5.404, ring, 0.22, 0.011, 4500)
@@ -113,12 +114,12 @@ final class Bells {
     /** A row of small bells brushed from high to low. */
     private static Voice belltree() {
         return (strength, noise) -> {
-            var wave = new Wave(Voice.RATE, 1.2);
+            var wave = new Wave(Voice.RATE, 1.1);
             for (int i = 0; i < 14; i++) {
                 double hertz = 6200 * StrictMath.pow(0.925, i);
                 Voice one =
                         Body.lasting(1.2)
-                                .struck(0.12, 0.6)
+                                .struck(0.05, 0.9)
                                 .modes(hertz, 1, 1, 1.0, 1.47, 0.5, 0.7, 2.09, 0.4, 0.5)
                                 .tapped(11_000, 0.8, 0.3, 0.02);
                 wave.add(one.render(strength, noise), 0.6 + 0.03 * i, i * 0.045);

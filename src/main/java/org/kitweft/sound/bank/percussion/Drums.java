@@ -73,14 +73,14 @@ final class Drums {
         Drum drum =
                 snareDrum(0.55)
                         .tilted(0.7)
-                        .body(423, 0.8, 0.3)
-                        .body(915, 1.1, 0.26)
-                        .body(1620, 0.9, 0.2)
+                        .body(423, 1.4, 0.45)
+                        .body(915, 1.8, 0.4)
+                        .body(1620, 1.5, 0.3)
                         .body(2480, 0.7, 0.14)
                         .body(3720, 0.5, 0.09)
                         .tapped(5200, 0.6, 1.3, 0.012)
                         .tapped(2100, 0.8, 0.9, 0.02);
-        return new Snare(drum, 0.5, 0.28);
+        return new Snare(drum, 0.4, 0.22);
     }
 
     /** The stick lies on the head and its shaft strikes the hoop: a short wooden knock. */

@@ -32,7 +32,7 @@ final class Effects {
                         .level(-6)
                         .pan(-60)
                         .exclusive(WHISTLE),
-                PercussionSound.of(72, "Long Whistle", whistle(0.75))
+                PercussionSound.of(72, "Long Whistle", whistle(0.6))
                         .level(-6)
                         .pan(-60)
                         .exclusive(WHISTLE),
@@ -51,7 +51,9 @@ final class Effects {
                 0.12,
                 t -> 300 + 6500 * StrictMath.exp(-t / 0.011),
                 t -> StrictMath.exp(-t / 0.03),
-                3, 1.7, 0);
+                3,
+                1.7,
+                0);
     }
 
     private static Voice slap() {

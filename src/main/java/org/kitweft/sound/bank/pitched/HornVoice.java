@@ -34,14 +34,17 @@ record HornVoice(int players, double dark) implements KeyVoice {
             double enters = 0.012 * player + 0.003 * Math.abs(noise.next());
             for (int n = 1; n <= 32 && n * own < 0.45 * RATE; n++) {
                 double level = level(n, n * own, fall, formant);
-                double rise = 0.014 + 0.0035 * n;
-                Partials.add(
-                        wave,
-                        n * own,
-                        t -> t < enters ? 0 : level * (1 - StrictMath.exp(-(t - enters) / rise)));
+                double rise = 0.014 + 0.0015 * n;
+                Partials.add(wave, n * own, t -> level * grown(t - enters, rise));
             }
         }
         return new Rendered(wave, start, start + loop.frames());
+    }
+
+    /** Settled by the end of the attack, so that the loop closes. */
+    private static double grown(double time, double rise) {
+        double until = ATTACK - 0.03;
+        return time <= 0 ? 0 : 1 - StrictMath.exp(-Math.min(time, until) / rise);
     }
 
     /** Flat up to the formant, then falling. */

@@ -23,6 +23,19 @@ public final class Programs {
      */
     public static final int RINGS_ON = Generator.timecents(100);
 
+    /** The vibraphone, and the program it stands on, counted from 0. */
+    public static final String VIBRAPHONE = "Vibraphone";
+
+    public static final int VIBRAPHONE_PROGRAM = 11;
+
+    /** The vibraphone with its motor running, on the same program of bank 1. */
+    public static final String MOTOR = "Vibraphone Motor";
+
+    public static final int MOTOR_BANK = 1;
+
+    /** How far the motor's discs move the level up and down, centibels. */
+    public static final int MOTOR_DEPTH = 30;
+
     private static final int MOD_WHEEL = 1;
     private static final double INFINITE = Double.POSITIVE_INFINITY;
 
@@ -55,7 +68,8 @@ public final class Programs {
     private static BarVoice glockenspiel() {
         return new BarVoice(
                 Bar.UNIFORM,
-                Contact.ofMillis(0.3, 0.45), 0.8,
+                Contact.ofMillis(0.3, 0.45),
+                0.8,
                 k -> 5 * fall(k, 79, 26),
                 0.35,
                 0.03);
@@ -64,13 +78,21 @@ public final class Programs {
     private static BarVoice marimba() {
         return new BarVoice(
                 Bar.MARIMBA,
-                Contact.ofMillis(0.8, 0.5), 1.6, k -> 1.9 * fall(k, 48, 17), 0.25, 0.14);
+                Contact.ofMillis(0.8, 0.5),
+                1.6,
+                k -> 1.9 * fall(k, 48, 17),
+                0.25,
+                0.14);
     }
 
     private static BarVoice xylophone() {
         return new BarVoice(
                 Bar.XYLOPHONE,
-                Contact.ofMillis(0.3, 0.45), 1.1, k -> 0.75 * fall(k, 65, 20), 0.35, 0.16);
+                Contact.ofMillis(0.3, 0.45),
+                1.1,
+                k -> 0.75 * fall(k, 65, 20),
+                0.35,
+                0.16);
     }
 
     /** Halves a decay every {@code keys} keys above {@code from}. */
@@ -105,13 +127,16 @@ public final class Programs {
                 List.of());
     }
 
-    /** The motor turns discs in the tubes: off, until the modulation wheel is raised. */
+    /**
+     * The motor turns discs in the tubes: off, until the modulation wheel is raised. The JDK's
+     * synthesizer passes over a file's modulators; for it there is {@link #MOTOR}.
+     */
     private static Program vibraphone() {
         IntToDoubleFunction decay = k -> 7 * fall(k, 53, 30);
         BarVoice voice =
                 new BarVoice(Bar.VIBRAPHONE, Contact.ofMillis(0.7, 0.5), 1.3, decay, 0.16, 0.06);
         return new Program(
-                "Vibraphone",
+                VIBRAPHONE,
                 every(54, 90, 6),
                 voice,
                 true,
@@ -122,7 +147,9 @@ public final class Programs {
                     all.put(Generator.FREQUENCY_MOD_LFO, Generator.lfoCents(5.5));
                     return all;
                 },
-                List.of(Modulator.ofController(MOD_WHEEL, Generator.MOD_LFO_TO_VOLUME, 60)));
+                List.of(
+                        Modulator.ofController(
+                                MOD_WHEEL, Generator.MOD_LFO_TO_VOLUME, MOTOR_DEPTH)));
     }
 
     private static Program strings(

@@ -15,6 +15,9 @@ public final class Finish {
 
     private static final double CEILING = 0.94;
 
+    /** Frames of rise: a quarter of a millisecond. */
+    private static final int RISE = 11;
+
     private Finish() {}
 
     /**
@@ -26,9 +29,13 @@ public final class Finish {
     public static short[] ending(Wave wave, double loudness, double earlier) {
         wave.filter(Biquad.highPass(wave.rate(), 18, 0.7));
         level(wave, loudness);
-        Wave trimmed = new Wave(wave.rate(), Arrays.copyOf(wave.samples(), audible(wave, earlier)));
-        double lasting = (double) trimmed.length() / wave.rate();
-        trimmed.fadeOut(Math.min(0.35 * lasting, 1.0));
+        int audible = audible(wave, earlier);
+        Wave trimmed = new Wave(wave.rate(), Arrays.copyOf(wave.samples(), audible));
+        double lasting = (double) audible / wave.rate();
+        // What ended by itself needs little; what is cut off while it rings must seem to die.
+        boolean ended = audible < wave.length();
+        trimmed.fadeOut(ended ? 0.06 * lasting : Math.min(0.35 * lasting, 1.0));
+        rise(trimmed.samples());
         return quantised(trimmed);
     }
 
@@ -64,6 +71,13 @@ public final class Finish {
             end--;
         }
         return end;
+    }
+
+    /** The first frames rise along a raised cosine, so that no sound starts with a step. */
+    private static void rise(double[] samples) {
+        for (int i = 0; i < RISE; i++) {
+            samples[i] *= 0.5 - 0.5 * StrictMath.cos(Math.PI * i / RISE);
+        }
     }
 
     private static short[] quantised(Wave wave) {

@@ -18,7 +18,7 @@ public final class Loudness {
         int window = (int) Math.round(WINDOW * wave.rate());
         double[] start = new double[window];
         System.arraycopy(wave.samples(), 0, start, 0, Math.min(window, wave.length()));
-        Biquad.highShelf(wave.rate(), 1681.97, 0.7072, 4.0).run(start);
+        Biquad.kWeightingShelf(wave.rate()).run(start);
         Biquad.highPass(wave.rate(), 38.135, 0.5003).run(start);
         double sum = 0;
         for (double sample : start) {

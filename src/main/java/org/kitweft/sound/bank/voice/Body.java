@@ -16,6 +16,7 @@ import org.kitweft.sound.bank.render.Wave;
 public final class Body implements Voice {
     private final double seconds;
     private Contact contact = Contact.ofMillis(0.4, 0.25);
+    private boolean thrifty;
     private Glide glide = Glide.NONE;
     private final List<Mode> modes = new ArrayList<>();
     private final List<Tap> taps = new ArrayList<>();
@@ -27,6 +28,12 @@ public final class Body implements Voice {
     /** Rendered for {@code seconds}. */
     public static Body lasting(double seconds) {
         return new Body(seconds);
+    }
+
+    /** Saves space where it rings long. */
+    public Body thrifty() {
+        thrifty = true;
+        return this;
     }
 
     /** How it is struck. */
@@ -87,7 +94,7 @@ public final class Body implements Voice {
 
     @Override
     public Wave render(double strength, Noise noise) {
-        Wave wave = new Wave(RATE, seconds);
+        Wave wave = new Wave(thrifty ? Voice.thriftyRate(strength) : RATE, seconds);
         glide.add(
                 wave,
                 modes.stream()

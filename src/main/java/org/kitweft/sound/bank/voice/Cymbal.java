@@ -101,7 +101,7 @@ public final class Cymbal implements Voice {
 
     @Override
     public Wave render(double strength, Noise noise) {
-        int rate = rate(strength);
+        int rate = Voice.thriftyRate(strength);
         double lasting = seconds * (0.6 + 0.4 * strength);
         Wave wave = new Wave(rate, lasting);
         Resonators.add(wave, modes(strength, noise));
@@ -121,14 +121,6 @@ public final class Cymbal implements Voice {
         }
         wave.filter(Biquad.highPass(rate, cut, 0.6));
         return wave;
-    }
-
-    /** Soft strokes hold little above 12 kHz, so they need fewer samples. */
-    private static int rate(double strength) {
-        if (strength > 0.8) {
-            return RATE;
-        }
-        return strength > 0.5 ? 32_000 : 24_000;
     }
 
     private List<Mode> modes(double strength, Noise noise) {
