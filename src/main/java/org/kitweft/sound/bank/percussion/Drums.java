@@ -73,14 +73,14 @@ final class Drums {
         Drum drum =
                 snareDrum(0.55)
                         .tilted(0.7)
-                        .body(423, 1.4, 0.45)
-                        .body(915, 1.8, 0.4)
-                        .body(1620, 1.5, 0.3)
-                        .body(2480, 0.7, 0.14)
-                        .body(3720, 0.5, 0.09)
-                        .tapped(5200, 0.6, 1.3, 0.012)
+                        .body(423, 0.7, 0.36)
+                        .body(915, 1.5, 0.36)
+                        .body(1620, 2.0, 0.32)
+                        .body(2480, 1.8, 0.24)
+                        .body(3720, 1.4, 0.17)
+                        .tapped(5600, 0.6, 2.4, 0.014)
                         .tapped(2100, 0.8, 0.9, 0.02);
-        return new Snare(drum, 0.4, 0.22);
+        return new Snare(drum, 0.55, 0.24);
     }
 
     /** The stick lies on the head and its shaft strikes the hoop: a short wooden knock. */
