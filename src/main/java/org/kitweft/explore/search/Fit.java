@@ -52,7 +52,7 @@ record Fit(List<Integer> paths, Ornament ornament, Map<Limb, Integer> struck) {
      * @param busy limbs that layers keep to themselves
      */
     static List<Fit> of(Cell cell, List<Part> parts, boolean oneHand, Set<Limb> busy, Heard heard) {
-        if (cell.torn() || cell.silent() != parts.isEmpty()) {
+        if (cell.torn() || cell.silent() != parts.isEmpty() || !mayFit(cell, parts)) {
             return List.of();
         }
         List<Fit> fits = new ArrayList<>();
@@ -74,6 +74,26 @@ record Fit(List<Integer> paths, Ornament ornament, Map<Limb, Integer> struck) {
         return fits;
     }
 
+    /** A quick look, for most stop here: whether the parts are neither too few nor too many. */
+    private static boolean mayFit(Cell cell, List<Part> parts) {
+        int most = 0;
+        for (Part part : parts) {
+            most++;
+            if (part.doublingSound() != NONE) {
+                boolean strikes = !part.accentsOnly() || isAccent(cell);
+                if (strikes && !cell.sounds().contains(part.doublingSound())) {
+                    return false;
+                }
+                most += strikes ? 1 : 0;
+            }
+        }
+        return cell.sounds().size() <= most;
+    }
+
+    private static boolean isAccent(Cell cell) {
+        return cell.dynamic().equals(Optional.of(Dynamic.ACCENT));
+    }
+
     /** Lays the strikes of one way out over the limbs. */
     private static final class Trial {
         private final Cell cell;
@@ -90,7 +110,6 @@ record Fit(List<Integer> paths, Ornament ornament, Map<Limb, Integer> struck) {
         }
 
         Optional<Fit> fit(List<Part> parts, List<Integer> paths, boolean oneHand) {
-            boolean accent = cell.dynamic().orElse(Dynamic.PLAIN) == Dynamic.ACCENT;
             int ownSounds = 0;
             for (int i = 0; i < parts.size(); i++) {
                 Part part = parts.get(i);
@@ -98,7 +117,7 @@ record Fit(List<Integer> paths, Ornament ornament, Map<Limb, Integer> struck) {
                     strike(limb, paths.get(i));
                 }
                 ownSounds |= 1 << cell.sounds().indexOf(paths.get(i));
-                if (part.doublingLimb().isPresent() && (accent || !part.accentsOnly())) {
+                if (part.doublingLimb().isPresent() && (!part.accentsOnly() || isAccent(cell))) {
                     strike(part.doublingLimb().get(), part.doublingSound());
                 }
             }

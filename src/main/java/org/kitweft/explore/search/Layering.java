@@ -67,6 +67,13 @@ final class Layering {
         return alone.computeIfAbsent(plan, p -> strokes(parts(List.of(p)), p.letter().isOneHand()));
     }
 
+    /** Whether a letter can be all of these strokes; stops at the first that it cannot be. */
+    boolean produces(LetterPlan plan, BitSet strokes) {
+        Ways ways = new Ways(parts(List.of(plan)), plan.letter().isOneHand());
+        return strokes.stream()
+                .noneMatch(stroke -> choices(stroke, Optional.empty(), ways).isEmpty());
+    }
+
     /** The strokes that B can be as R and L at once. */
     BitSet atOnce(LetterPlan right, LetterPlan left) {
         return atOnce.computeIfAbsent(
@@ -87,41 +94,54 @@ final class Layering {
 
     private BitSet strokes(List<Fit.Part> parts, boolean oneHand) {
         BitSet strokes = new BitSet();
+        Ways ways = new Ways(parts, oneHand);
         for (int stroke = 0; stroke < heard.strokes(); stroke++) {
-            strokes.set(stroke, !choices(stroke, Optional.empty(), parts, oneHand).isEmpty());
+            strokes.set(stroke, !choices(stroke, Optional.empty(), ways).isEmpty());
         }
         return strokes;
     }
 
-    /** All that one stroke may be as a letter of a plan. */
-    List<Choice> choices(int stroke, Letter letter, Plan plan) {
-        if (letter != Letter.B) {
-            return choices(
-                    stroke,
-                    Optional.of(letter),
-                    parts(List.of(plan.of(letter))),
-                    letter.isOneHand());
+    /** The ways in which a stroke of certain parts produces cells: many steps ask for the same. */
+    private final class Ways {
+        private final List<Fit.Part> parts;
+        private final boolean oneHand;
+        private final Map<Cell, List<Fit>> known = new HashMap<>();
+
+        Ways(List<Fit.Part> parts, boolean oneHand) {
+            this.parts = parts;
+            this.oneHand = oneHand;
         }
-        List<Fit.Part> parts =
-                plan.bothHands()
-                        ? List.of(Fit.Part.bothHands())
-                        : parts(List.of(plan.of(Letter.R), plan.of(Letter.L)));
-        return choices(stroke, Optional.of(letter), parts, false);
+
+        List<Fit> of(Cell cell) {
+            return known.computeIfAbsent(cell, c -> Fit.of(c, parts, oneHand, busy, heard));
+        }
     }
 
-    private List<Choice> choices(
-            int stroke, Optional<Letter> letter, List<Fit.Part> parts, boolean oneHand) {
+    /** All that one stroke may be as a letter of a plan. */
+    List<Choice> choices(int stroke, Letter letter, Plan plan) {
+        List<Fit.Part> parts;
+        if (letter != Letter.B) {
+            parts = parts(List.of(plan.of(letter)));
+        } else if (plan.bothHands()) {
+            parts = List.of(Fit.Part.bothHands());
+        } else {
+            parts = parts(List.of(plan.of(Letter.R), plan.of(Letter.L)));
+        }
+        return choices(stroke, Optional.of(letter), new Ways(parts, letter.isOneHand()));
+    }
+
+    private List<Choice> choices(int stroke, Optional<Letter> letter, Ways ways) {
         int[] positions = heard.positions(stroke);
         Cell first = cells.get(positions[0]);
         List<Choice> choices = new ArrayList<>();
-        for (Fit fit : Fit.of(first, parts, oneHand, busy, heard)) {
+        for (Fit fit : ways.of(first)) {
             List<Fit> passes = new ArrayList<>(List.of(fit));
             for (int pass = 1; pass < positions.length; pass++) {
                 Cell cell = cells.get(positions[pass]);
                 if (!cell.dynamic().equals(first.dynamic())) {
                     break;
                 }
-                later(Fit.of(cell, parts, oneHand, busy, heard), fit).ifPresent(passes::add);
+                later(ways.of(cell), fit).ifPresent(passes::add);
             }
             if (passes.size() == positions.length) {
                 Dynamic dynamic = first.dynamic().orElse(Dynamic.PLAIN);

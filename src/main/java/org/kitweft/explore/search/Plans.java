@@ -91,7 +91,7 @@ final class Plans {
                             BitSet own = needed.get(plan.letter());
                             boolean occurs = own != null || (both && plan.letter().isOneHand());
                             return occurs
-                                    ? own == null || contains(layering.alone(plan), own)
+                                    ? own == null || layering.produces(plan, own)
                                     : plan.additions().isEmpty();
                         },
                 plan -> {
@@ -139,11 +139,17 @@ final class Plans {
         for (int layered = 0; layered <= additions; layered++) {
             for (List<Addition.Layered> some : layerSets(layered, 0)) {
                 Layering layering = layerings.computeIfAbsent(some, s -> new Layering(heard, s));
+                int left = additions - layered;
                 List<List<LetterPlan>> taken =
                         letterPlans.stream()
-                                .map(plans -> plans.stream().filter(filter.on(layering)).toList())
+                                .map(
+                                        plans ->
+                                                plans.stream()
+                                                        .filter(p -> p.additions().size() <= left)
+                                                        .filter(filter.on(layering))
+                                                        .toList())
                                 .toList();
-                if (!walk(layering, taken, List.of(), additions - layered, visitor)) {
+                if (!walk(layering, taken, List.of(), left, visitor)) {
                     return false;
                 }
             }

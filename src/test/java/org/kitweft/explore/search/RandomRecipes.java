@@ -11,7 +11,7 @@ import org.kitweft.groove.Doubling;
 import org.kitweft.groove.Figure;
 import org.kitweft.groove.Grid;
 import org.kitweft.groove.Groove;
-import org.kitweft.groove.HitSource;
+import org.kitweft.groove.Hit;
 import org.kitweft.groove.Layer;
 import org.kitweft.groove.LetterVoicing;
 import org.kitweft.groove.Meter;
@@ -56,36 +56,38 @@ final class RandomRecipes {
 
     /** A recipe of so many strokes whose groove has no conflict and lies on its grid. */
     Recipe next(int strokes) {
+        int additions = random.nextInt(4);
         while (true) {
             Kit kit = one(KITS);
+            Sticking sticking = sticking(strokes, kit);
             Recipe recipe =
                     new Recipe(
-                            sticking(strokes, kit),
+                            sticking,
                             kit,
-                            voicing(strokes, kit),
+                            voicing(sticking, kit, additions),
                             one(GRIDS),
                             OptionalInt.empty());
             Groove groove = recipe.weave();
-            if (groove.conflicts().isEmpty() && !groove.hits().isEmpty() && isOwn(groove)) {
+            if (groove.conflicts().isEmpty() && !groove.hits().isEmpty() && isOwn(recipe)) {
                 return recipe.withBars(OptionalInt.of(groove.bars()));
             }
         }
     }
 
-    /** Whether each layer has its limb and its sound to itself. */
-    static boolean isOwn(Groove groove) {
-        return groove.voicing().layers().stream()
-                .allMatch(
-                        layer ->
-                                groove.hits().stream()
-                                        .filter(hit -> hit.source() != HitSource.LAYER)
-                                        .noneMatch(
-                                                hit ->
-                                                        hit.sound().equals(layer.sound())
-                                                                || hit.limb() == layer.limb()
-                                                                || (hit.ornament().graceNotes() > 0
-                                                                        && hit.limb().opposite()
-                                                                                == layer.limb())));
+    /**
+     * Whether each layer has its limb and its sound to itself. Woven without layers, for a layer's
+     * hit takes the place of a softer one by its limb.
+     */
+    static boolean isOwn(Recipe recipe) {
+        Groove bare = recipe.with(recipe.voicing().withLayers(List.of())).weave();
+        return recipe.voicing().layers().stream()
+                .allMatch(layer -> bare.hits().stream().noneMatch(hit -> meets(hit, layer)));
+    }
+
+    private static boolean meets(Hit hit, Layer layer) {
+        return hit.sound().equals(layer.sound())
+                || hit.limb() == layer.limb()
+                || (hit.ornament().graceNotes() > 0 && hit.limb().opposite() == layer.limb());
     }
 
     private Sticking sticking(int strokes, Kit kit) {
@@ -112,58 +114,73 @@ final class RandomRecipes {
         return new Sticking(all);
     }
 
-    private Voicing voicing(int strokes, Kit kit) {
-        int additions = random.nextInt(4);
+    private Voicing voicing(Sticking sticking, Kit kit, int additions) {
         Voicing voicing = Voicing.plain(kit);
-        for (Letter letter : List.of(Letter.R, Letter.L, Letter.K, Letter.H)) {
-            Limb limb = Voicing.limbOf(letter, kit);
-            if (additions > 0 && random.nextInt(6) == 0) {
-                limb = one(Limb.values());
-                additions--;
-            }
-            List<SoundName> sounds = kit.soundsFor(limb);
-            if (sounds.isEmpty()) {
-                continue;
-            }
-            List<Doubling> doublings = new ArrayList<>();
-            boolean tacet = false;
-            if (additions > 0 && random.nextInt(6) == 0) {
-                Limb other = one(Limb.values());
-                List<SoundName> others = kit.soundsFor(other);
-                if (other != limb && !others.isEmpty()) {
-                    doublings.add(new Doubling(other, one(others), random.nextBoolean()));
-                    additions--;
-                }
-            } else if (additions > 0 && random.nextInt(12) == 0) {
-                tacet = true;
-                additions--;
-            }
-            voicing =
-                    voicing.with(
-                            letter,
-                            new LetterVoicing(
-                                    limb,
-                                    some(sounds),
-                                    random.nextInt(3) == 0 ? some(sounds) : List.of(),
-                                    random.nextInt(3) == 0 ? some(sounds) : List.of(),
-                                    doublings,
-                                    tacet));
+        for (Letter letter : voicing.letters().keySet()) {
+            voicing = voicing.with(letter, letterVoicing(Voicing.limbOf(letter, kit), kit));
         }
-        if (additions > 0 && random.nextInt(8) == 0) {
-            List<SoundName> sounds = kit.soundsFor(Limb.RIGHT_HAND);
-            voicing = voicing.with(Letter.B, LetterVoicing.on(Limb.RIGHT_HAND, some(sounds)));
-            additions--;
-        }
-        List<Layer> layers = new ArrayList<>();
-        while (additions > 0 && random.nextInt(3) == 0) {
-            layer(kit).ifPresent(layers::add);
-            additions--;
+        for (int left = additions, tries = 0; left > 0 && tries < 20; tries++) {
+            Voicing more = withAddition(voicing, sticking, kit);
+            left -= more.equals(voicing) ? 0 : 1;
+            voicing = more;
         }
         TreeMap<Integer, SoundName> elsewhere = new TreeMap<>();
         while (random.nextInt(3) == 0) {
-            elsewhere.put(random.nextInt(strokes), one(kit.soundNames()));
+            elsewhere.put(random.nextInt(sticking.size()), one(kit.soundNames()));
         }
-        return voicing.withLayers(layers).withStrokes(elsewhere);
+        return voicing.withStrokes(elsewhere);
+    }
+
+    private LetterVoicing letterVoicing(Limb limb, Kit kit) {
+        List<SoundName> sounds = kit.soundsFor(limb);
+        return new LetterVoicing(
+                limb,
+                some(sounds),
+                random.nextInt(3) == 0 ? some(sounds) : List.of(),
+                random.nextInt(3) == 0 ? some(sounds) : List.of(),
+                List.of(),
+                false);
+    }
+
+    /** With one addition more, or the same where it came to nothing. */
+    private Voicing withAddition(Voicing voicing, Sticking sticking, Kit kit) {
+        Letter letter = one(List.copyOf(sticking.letters()));
+        if (voicing.letter(letter).isEmpty()) {
+            return voicing;
+        }
+        LetterVoicing before = voicing.letter(letter).orElseThrow();
+        Limb limb = one(Limb.values());
+        List<SoundName> sounds = kit.soundsFor(limb);
+        if (sounds.isEmpty() || limb == before.limb() || letter == Letter.B) {
+            return voicing;
+        }
+        return switch (random.nextInt(5)) {
+            case 0 ->
+                    before.doublings().isEmpty()
+                            ? voicing.with(letter, letterVoicing(limb, kit))
+                            : voicing;
+            case 1 ->
+                    voicing.with(
+                            letter,
+                            before.withDoublings(
+                                    List.of(
+                                            new Doubling(
+                                                    limb, one(sounds), random.nextBoolean()))));
+            case 2 ->
+                    before.doublings().isEmpty()
+                            ? voicing.with(letter, before.withTacet(true))
+                            : voicing;
+            case 3 ->
+                    voicing.with(
+                            Letter.B,
+                            LetterVoicing.on(
+                                    Limb.RIGHT_HAND, some(kit.soundsFor(Limb.RIGHT_HAND))));
+            default -> {
+                List<Layer> layers = new ArrayList<>(voicing.layers());
+                layer(kit).ifPresent(layers::add);
+                yield voicing.withLayers(layers);
+            }
+        };
     }
 
     private Optional<Layer> layer(Kit kit) {

@@ -1,0 +1,115 @@
+package org.kitweft.explore.search;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.stream.Stream;
+import org.kitweft.explore.difficulty.Difficulty;
+import org.kitweft.explore.role.RoleFit;
+import org.kitweft.groove.Groove;
+import org.kitweft.groove.Hit;
+import org.kitweft.groove.Recipe;
+
+/**
+ * From a role and a kit to stickings and voicings that serve it.
+ *
+ * <p>Hill climbing from random recipes, one small edit at a time: a stroke, a path, the place of
+ * accents, a foot that doubles a letter. Grooves with conflicts are passed over. The same wish,
+ * tries and seed always give the same recipes; it finds good ones, not surely the best.
+ */
+public final class RoleSearch {
+    private static final int TRIES_A_CLIMB = 400;
+    private static final int SHOW_EVERY = 50;
+    private static final int KEPT_AT_LEAST = 4000;
+
+    /** A point of difficulty a bar outweighs so much of a score: only equals are told apart. */
+    private static final double EASE = 1e-6;
+
+    private final RoleWish wish;
+    private final RecipeEdits edits;
+    private final Map<List<Hit>, Rated> seen = new HashMap<>();
+
+    private record Rated(Serving serving, double value) {}
+
+    private RoleSearch(RoleWish wish, long seed) {
+        this.wish = wish;
+        this.edits = new RecipeEdits(wish, new SplittableRandom(seed));
+    }
+
+    /**
+     * Searches.
+     *
+     * @param most how many recipes to return, at least 1; no two weave to one groove
+     * @param tries how many recipes to look at, at least 1
+     * @param seed of the randomness
+     * @param watch is shown progress, and may stop the search
+     * @return the best first, fewer if not so many were found
+     */
+    public static List<Serving> search(
+            RoleWish wish, int most, int tries, long seed, SearchWatch watch) {
+        if (most < 1 || tries < 1) {
+            throw new IllegalArgumentException(
+                    "%d recipes of %d tries: expected at least 1 of each".formatted(most, tries));
+        }
+        RoleSearch search = new RoleSearch(wish, seed);
+        search.climb(tries, most, watch);
+        return search.best(most).map(Rated::serving).toList();
+    }
+
+    private Stream<Rated> best(int most) {
+        return seen.values().stream()
+                .sorted(
+                        Comparator.comparingDouble(Rated::value)
+                                .reversed()
+                                .thenComparing(RoleSearch::text))
+                .limit(most);
+    }
+
+    /** Keeps memory small however long the search runs. */
+    private void forgetTheWorst(int most) {
+        if (seen.size() > Math.max(2 * most, KEPT_AT_LEAST)) {
+            List<Rated> best = best(Math.max(most, KEPT_AT_LEAST / 2)).toList();
+            seen.values().retainAll(Set.copyOf(best));
+        }
+    }
+
+    /** Only so that equals have an order that does not depend on hashing. */
+    private static String text(Rated rated) {
+        return rated.serving().recipe().sticking() + " " + rated.serving().recipe().voicing();
+    }
+
+    private void climb(int tries, int most, SearchWatch watch) {
+        Optional<Rated> now = Optional.empty();
+        for (int done = 0; done < tries && !watch.isCancelled(); done++) {
+            if (done % TRIES_A_CLIMB == 0) {
+                forgetTheWorst(most);
+                now = Optional.empty();
+            }
+            Recipe next =
+                    now.map(rated -> edits.edited(rated.serving.recipe())).orElseGet(edits::random);
+            Optional<Rated> rated = rate(next);
+            if (rated.isPresent() && (now.isEmpty() || rated.get().value >= now.get().value)) {
+                now = rated;
+            }
+            if ((done + 1) % SHOW_EVERY == 0 || done + 1 == tries) {
+                watch.progress(done + 1, tries);
+            }
+        }
+    }
+
+    private Optional<Rated> rate(Recipe recipe) {
+        Groove groove = recipe.weave();
+        if (!groove.conflicts().isEmpty() || groove.hits().isEmpty()) {
+            return Optional.empty();
+        }
+        RoleFit fit = RoleFit.of(groove, wish.weights());
+        Difficulty difficulty = Difficulty.of(groove);
+        double value = fit.of(wish.role()).value() - EASE * difficulty.points();
+        Rated rated = new Rated(new Serving(recipe, fit, difficulty), value);
+        return Optional.of(seen.merge(groove.hits(), rated, (one, other) -> one));
+    }
+}
