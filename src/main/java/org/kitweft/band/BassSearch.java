@@ -30,11 +30,17 @@ final class BassSearch {
                         .anyMatch(step -> step.voice().equals("w"));
     }
 
-    /** A key for each cue; all of them sound. */
+    /** A key for each cue; all of them sound. The last leads into the first: phrases are looped. */
     List<Integer> search(List<Cue> cues, long seed) {
         if (cues.isEmpty()) {
             return List.of();
         }
+        List<Cue> round = new ArrayList<>(cues);
+        round.add(cues.get(0));
+        return shortestWay(round, seed).subList(0, cues.size());
+    }
+
+    private List<Integer> shortestWay(List<Cue> cues, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         List<List<State>> choices = cues.stream().map(this::keys).map(BassSearch::states).toList();
         List<int[]> from = new ArrayList<>();
