@@ -16,6 +16,9 @@ import java.util.TreeSet;
 final class BassSearch {
     private static final int FORBIDDEN = 1_000;
 
+    /** A line that goes on in its direction sounds led. */
+    private static final int TURN = 4;
+
     private final StyleLine line;
     private final boolean walks;
 
@@ -27,13 +30,19 @@ final class BassSearch {
                         .anyMatch(step -> step.voice().equals("w"));
     }
 
-    /** A key for each cue; all of them sound. */
+    /** A key for each cue; all of them sound. The last leads into the first: phrases are looped. */
     List<Integer> search(List<Cue> cues, long seed) {
         if (cues.isEmpty()) {
             return List.of();
         }
+        List<Cue> round = new ArrayList<>(cues);
+        round.add(cues.get(0));
+        return shortestWay(round, seed).subList(0, cues.size());
+    }
+
+    private List<Integer> shortestWay(List<Cue> cues, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
-        List<List<Integer>> choices = cues.stream().map(this::keys).toList();
+        List<List<State>> choices = cues.stream().map(this::keys).map(BassSearch::states).toList();
         List<int[]> from = new ArrayList<>();
         int[] cost = own(cues, choices, 0, random);
         for (int i = 1; i < cues.size(); i++) {
@@ -65,7 +74,7 @@ final class BassSearch {
         }
         List<Integer> keys = new ArrayList<>();
         for (int i = cues.size() - 1; i >= 0; i--) {
-            keys.add(choices.get(i).get(at));
+            keys.add(choices.get(i).get(at).key());
             at = i > 0 ? from.get(i - 1)[at] : at;
         }
         Collections.reverse(keys);
@@ -151,12 +160,24 @@ final class BassSearch {
         return classes;
     }
 
+    /** A key, and whether the line comes to it from below or from above. */
+    private record State(int key, int direction) {}
+
+    private static List<State> states(List<Integer> keys) {
+        List<State> states = new ArrayList<>();
+        for (int key : keys) {
+            states.add(new State(key, 1));
+            states.add(new State(key, -1));
+        }
+        return states;
+    }
+
     private int[] own(
-            List<Cue> cues, List<List<Integer>> choices, int index, SplittableRandom random) {
+            List<Cue> cues, List<List<State>> choices, int index, SplittableRandom random) {
         Cue cue = cues.get(index);
-        List<Integer> keys = choices.get(index);
-        int[] costs = new int[keys.size()];
-        if (costs.length == 1) {
+        List<State> states = choices.get(index);
+        int[] costs = new int[states.size()];
+        if (costs.length == 2) {
             return costs;
         }
         Set<Integer> tones = chordClasses(cue.chord().orElseThrow());
@@ -165,18 +186,22 @@ final class BassSearch {
                 costs,
                 i -> {
                     int colour =
-                            cue.step().voice().equals("w") && !tones.contains(keys.get(i) % 12)
+                            cue.step().voice().equals("w")
+                                            && !tones.contains(states.get(i).key() % 12)
                                     ? 4
                                     : 0;
-                    int middling = Math.abs(keys.get(i) - middle) / 3;
+                    int middling = Math.abs(states.get(i).key() - middle) / 3;
                     return colour + middling + random.nextInt(4);
                 });
         return costs;
     }
 
     /** What it costs to go from one note to the next. */
-    private static int step(Cue from, int one, Cue to, int other) {
-        int size = Math.abs(one - other);
+    private static int step(Cue from, State before, Cue to, State here) {
+        int size = Math.abs(before.key() - here.key());
+        if (size != 0 && Integer.signum(here.key() - before.key()) != here.direction()) {
+            return FORBIDDEN * FORBIDDEN;
+        }
         if (from.step().voice().equals("a")) {
             return size == 1 ? 0 : size == 2 ? 2 : FORBIDDEN * (1 + size);
         }
@@ -187,6 +212,11 @@ final class BassSearch {
         if (size == 0) {
             return 14;
         }
+        int turn = here.direction() == before.direction() ? 0 : TURN;
+        return turn + leap(size);
+    }
+
+    private static int leap(int size) {
         return size <= 2 ? 0 : size <= 4 ? 2 : size <= 7 ? 6 : size <= 12 ? 18 : 60;
     }
 

@@ -207,7 +207,7 @@ final class CueSheet {
     /** Our own choice: as far apart as the drums' dynamics, a little less. */
     private static int dynamic(Dynamic dynamic) {
         return switch (dynamic) {
-            case GHOST -> -30;
+            case GHOST -> -22;
             case PLAIN -> 0;
             case ACCENT -> 16;
         };

@@ -5,12 +5,17 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.charset.MalformedInputException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.kitweft.pattern.TextFormatException;
@@ -27,10 +32,47 @@ public final class StyleFile {
             List.of("1", "3", "5", "6", "7", "8", ",5", "w", "a");
     private static final List<String> CHORD_VOICES = List.of("x", "b", "i", "o");
 
+    private static final Set<String> STYLE_FIELDS =
+            Set.of(
+                    "name", "title", "swing", "pulses", "clave", "reasons", "bass", "comping",
+                    "punches");
+    private static final Set<String> LINE_FIELDS =
+            Set.of(
+                    "reason",
+                    "program",
+                    "low",
+                    "high",
+                    "loudness",
+                    "length",
+                    "voicing",
+                    "figures",
+                    "opening",
+                    "kick",
+                    "between",
+                    "strikesChanges",
+                    "followsClave",
+                    "fill",
+                    "punch");
+    private static final Set<String> FIGURE_FIELDS = Set.of("steps", "reason", "weight");
+
     private final String source;
 
     private StyleFile(String source) {
         this.source = source;
+    }
+
+    /**
+     * Reads a style file.
+     *
+     * @throws StyleFormatException naming the fault and its place
+     * @throws IOException if the file cannot be read
+     */
+    public static Style read(Path file) throws IOException {
+        try {
+            return parse(Files.readString(file), file.toString());
+        } catch (MalformedInputException e) {
+            throw new StyleFormatException(file.toString(), "", "it is not text in UTF-8");
+        }
     }
 
     /**
@@ -56,6 +98,7 @@ public final class StyleFile {
     }
 
     private Style style(JsonNode root) {
+        checkFields(root, "", STYLE_FIELDS);
         List<Integer> pulses = new ArrayList<>();
         array(root, "pulses", "").forEach(pulse -> pulses.add(pulse.asInt()));
         List<String> reasons = new ArrayList<>();
@@ -81,6 +124,7 @@ public final class StyleFile {
 
     private StyleLine line(JsonNode root, String place, List<String> voices) {
         JsonNode node = root.path(place);
+        checkFields(node, place, LINE_FIELDS);
         List<BandFigure> figures = new ArrayList<>();
         if (node.has("figures")) {
             for (JsonNode figure : array(node, "figures", place)) {
@@ -100,6 +144,8 @@ public final class StyleFile {
         Optional<BandFigure> opening = optional(node, "opening", place, voices);
         Optional<BandFigure> between = optional(node, "between", place, voices);
         Map<MetricPlace, FigureStep> kick = kick(node.path("kick"), place + ", kick", voices);
+        boolean strikesChanges = yesOrNo(node, "strikesChanges", place);
+        boolean followsClave = yesOrNo(node, "followsClave", place);
         InSection fill = one(node, "fill", place, InSection::of);
         InSection punch = one(node, "punch", place, InSection::of);
         return checked(
@@ -117,8 +163,8 @@ public final class StyleFile {
                                 opening,
                                 kick,
                                 between,
-                                node.path("strikesChanges").asBoolean(false),
-                                node.path("followsClave").asBoolean(false),
+                                strikesChanges,
+                                followsClave,
                                 fill,
                                 punch));
     }
@@ -137,6 +183,7 @@ public final class StyleFile {
     }
 
     private BandFigure figure(JsonNode node, String place, List<String> voices) {
+        checkFields(node, place, FIGURE_FIELDS);
         String text = text(node, "steps", place);
         String reason = text(node, "reason", place);
         int weight = node.has("weight") ? whole(node, "weight", place) : 1;
@@ -180,6 +227,29 @@ public final class StyleFile {
                         () ->
                                 new StyleFormatException(
                                         source, place, "unknown %s \"%s\"".formatted(field, name)));
+    }
+
+    /** A misspelt field would be lost silently, so it is refused. */
+    private void checkFields(JsonNode node, String place, Set<String> known) {
+        if (!node.isObject()) {
+            throw new StyleFormatException(source, place, "expected an object {…}");
+        }
+        for (Iterator<String> names = node.fieldNames(); names.hasNext(); ) {
+            String name = names.next();
+            if (!known.contains(name)) {
+                throw new StyleFormatException(
+                        source, place, "unknown field \"%s\"".formatted(name));
+            }
+        }
+    }
+
+    private boolean yesOrNo(JsonNode node, String field, String place) {
+        JsonNode value = node.path(field);
+        if (!value.isMissingNode() && !value.isBoolean()) {
+            throw new StyleFormatException(
+                    source, place, "expected true or false \"" + field + "\"");
+        }
+        return value.asBoolean(false);
     }
 
     private JsonNode array(JsonNode node, String field, String place) {

@@ -45,8 +45,11 @@ record StyleLine(
         InSection fill,
         InSection punch) {
 
-    /** Every tone has two keys in two octaves, so a doubled voice finds a place. */
-    private static final int TWO_OCTAVES = 24;
+    /** Roots lie in the lowest octave of a bass and their octaves in the next. */
+    private static final int BASS_RANGE = 23;
+
+    /** An octave and a half hold every inversion, and keep least motion from drifting off. */
+    private static final int CHORD_RANGE = 17;
 
     /** How chords are voiced: by which kind, in how many voices. */
     record Voices(VoicingKind kind, int count) {
@@ -58,8 +61,9 @@ record StyleLine(
 
     StyleLine {
         check("program", program, 0, 127);
-        check("low", low, 0, 127 - TWO_OCTAVES);
-        check("high", high, low + TWO_OCTAVES - 1, 127);
+        int range = voices.isPresent() ? CHORD_RANGE : BASS_RANGE;
+        check("low", low, 0, 127 - range);
+        check("high", high, low + range, 127);
         check("loudness", loudness, 40, 110);
         check("length", length, 10, 100);
         figures = List.copyOf(figures);

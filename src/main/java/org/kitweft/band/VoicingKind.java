@@ -1,6 +1,5 @@
 package org.kitweft.band;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -19,7 +18,9 @@ enum VoicingKind {
     /** Third and seventh first, then the colours, without the root while others are left. */
     ROOTLESS,
     /** Third, seventh, root, fifth, then the colours: close harmony. */
-    CLOSE;
+    CLOSE,
+    /** A close triad with its lowest tone again an octave above: pianists break it in octaves. */
+    OCTAVES;
 
     static Optional<VoicingKind> of(String id) {
         for (VoicingKind kind : values()) {
@@ -38,7 +39,7 @@ enum VoicingKind {
         List<Integer> order =
                 switch (this) {
                     case POWER -> List.of(1, 5);
-                    case TRIAD -> List.of(1, 3, 4, 2, 5, 7, 6, 9, 11, 13);
+                    case TRIAD, OCTAVES -> List.of(1, 3, 4, 2, 5, 7, 6, 9, 11, 13);
                     case ROOTLESS -> List.of(3, 4, 2, 7, 6, 9, 13, 11, 5, 1);
                     case CLOSE -> List.of(3, 4, 2, 7, 6, 1, 5, 9, 13, 11);
                 };
@@ -48,17 +49,11 @@ enum VoicingKind {
                     .filter(degree -> !clashes(degree, chord))
                     .forEach(wanted::add);
         }
-        List<Integer> classes = new ArrayList<>();
-        wanted.stream()
+        return wanted.stream()
                 .map(degree -> degree.on(chord.root()).pitchClass())
                 .distinct()
                 .limit(voices)
-                .forEach(classes::add);
-        int tones = classes.size();
-        for (int i = 0; classes.size() < voices; i++) {
-            classes.add(classes.get(i % tones));
-        }
-        return classes;
+                .toList();
     }
 
     /** An eleventh rubs against a major third; players leave it out. */

@@ -32,11 +32,29 @@ final class VoicingSearch {
         this.high = high;
     }
 
-    /** A voicing for each chord, keys from low to high; all have the same number of voices. */
+    /**
+     * A voicing for each chord, keys from low to high. Chords of too few tones for the range have
+     * fewer voices than asked for.
+     */
     List<List<Integer>> search(List<Chord> chords) {
-        if (chords.isEmpty()) {
-            return List.of();
+        List<Chord> changes = new ArrayList<>();
+        for (Chord chord : chords) {
+            if (changes.isEmpty() || !chord.equals(changes.get(changes.size() - 1))) {
+                changes.add(chord);
+            }
         }
+        List<List<Integer>> laid = changes.isEmpty() ? List.of() : shortestWay(changes);
+        // A chord struck again keeps its voicing: no other way could move less.
+        List<List<Integer>> all = new ArrayList<>();
+        int change = -1;
+        for (int i = 0; i < chords.size(); i++) {
+            change += i == 0 || !chords.get(i).equals(chords.get(i - 1)) ? 1 : 0;
+            all.add(laid.get(change));
+        }
+        return all;
+    }
+
+    private List<List<Integer>> shortestWay(List<Chord> chords) {
         List<List<List<Integer>>> choices = chords.stream().map(this::voicings).toList();
         List<int[]> from = new ArrayList<>();
         long[] cost = costs(choices.get(0));
@@ -72,22 +90,77 @@ final class VoicingSearch {
         return way;
     }
 
-    /** Semitones that the voices move from one voicing to another of as many voices. */
+    /**
+     * Semitones that the voices move from one voicing to another. Where one has fewer voices, each
+     * voice of the fuller one is measured to the nearest of the other.
+     */
     static int motion(List<Integer> one, List<Integer> other) {
+        if (one.size() < other.size()) {
+            return motion(other, one);
+        }
         int sum = 0;
         for (int i = 0; i < one.size(); i++) {
-            sum += Math.abs(one.get(i) - other.get(i));
+            int key = one.get(i);
+            sum +=
+                    one.size() == other.size()
+                            ? Math.abs(key - other.get(i))
+                            : other.stream().mapToInt(k -> Math.abs(key - k)).min().orElseThrow();
         }
         return sum;
     }
 
     /** All voicings of a chord in the range; those that sound clear, if there are any. */
     List<List<Integer>> voicings(Chord chord) {
+        boolean octaves = voices.kind() == VoicingKind.OCTAVES;
+        List<Integer> classes =
+                voices.kind().classes(chord, octaves ? voices.count() - 1 : voices.count());
+        List<List<Integer>> all =
+                octaves ? inOctaves(classes) : everywhere(doubled(classes, chord));
+        if (all.isEmpty()) {
+            all = everywhere(classes);
+        }
+        List<List<Integer>> clear = all.stream().filter(VoicingSearch::isClear).toList();
+        return clear.isEmpty() ? all : clear;
+    }
+
+    /** Where a chord has too few tones the root comes twice first, the third last. */
+    private List<Integer> doubled(List<Integer> classes, Chord chord) {
+        List<Integer> again = new ArrayList<>();
+        for (int number : new int[] {1, 5}) {
+            chord.degree(number)
+                    .map(degree -> degree.on(chord.root()).pitchClass())
+                    .filter(classes::contains)
+                    .ifPresent(again::add);
+        }
+        classes.stream().filter(tone -> !again.contains(tone)).forEach(again::add);
+        List<Integer> doubled = new ArrayList<>(classes);
+        for (int i = 0; doubled.size() < voices.count(); i++) {
+            doubled.add(again.get(i % again.size()));
+        }
+        return doubled;
+    }
+
+    /** Each tone as the lowest and, an octave above, the highest; the others between. */
+    private List<List<Integer>> inOctaves(List<Integer> classes) {
         List<List<Integer>> all = new ArrayList<>();
-        extend(voices.kind().classes(chord, voices.count()), 0, new ArrayList<>(), all);
-        List<List<Integer>> distinct = all.stream().distinct().toList();
-        List<List<Integer>> clear = distinct.stream().filter(VoicingSearch::isClear).toList();
-        return clear.isEmpty() ? distinct : clear;
+        for (int key = low; key + 12 <= high; key++) {
+            if (classes.contains(key % 12)) {
+                List<Integer> keys = new ArrayList<>(List.of(key, key + 12));
+                for (int other : classes) {
+                    if (other != key % 12) {
+                        keys.add(key + Math.floorMod(other - key, 12));
+                    }
+                }
+                all.add(keys.stream().sorted().toList());
+            }
+        }
+        return all;
+    }
+
+    private List<List<Integer>> everywhere(List<Integer> classes) {
+        List<List<Integer>> all = new ArrayList<>();
+        extend(classes, 0, new ArrayList<>(), all);
+        return all.stream().distinct().toList();
     }
 
     private void extend(
@@ -118,8 +191,9 @@ final class VoicingSearch {
         Arrays.setAll(
                 costs,
                 i -> {
-                    long twice = 2L * voicings.get(i).stream().mapToInt(k -> k).sum();
-                    return Math.abs(twice - (long) voices.count() * (low + high));
+                    List<Integer> keys = voicings.get(i);
+                    long twice = 2L * keys.stream().mapToInt(key -> key).sum();
+                    return Math.abs(twice - (long) keys.size() * (low + high));
                 });
         return costs;
     }

@@ -174,6 +174,22 @@ class ArrangementTest {
                 .isNotEqualTo(arrangement.withSeed(2).play(phrase));
     }
 
+    /** A file made today has the same notes on another machine, and after the next change. */
+    @Test
+    void aSeedStandsForTheSameNotesForGood() {
+        Phrase phrase = time("R-RLR-RL", Grid.SIXTEENTHS.withStepsPerBeat(2).withSwing(67), 4);
+        BandPart bass =
+                Arrangement.of(
+                                ChordChart.parse("Dm7 | G7 | Cmaj7 | A7b9"),
+                                BuiltInStyles.load("swing"))
+                        .withSeed(3)
+                        .play(phrase)
+                        .get(0);
+        assertThat(bass.notes().stream().map(BandNote::key))
+                .containsExactly(
+                        50, 48, 45, 44, 43, 41, 40, 38, 35, 36, 38, 40, 43, 46, 45, 43, 40, 39);
+    }
+
     @Test
     void theRockBassTakesExactlyTheBassDrumsOnsetsOnRoots() {
         Phrase phrase = time("K-RLK-RKKLR-KLRL", Grid.SIXTEENTHS.withSwing(60), 4);
@@ -222,6 +238,10 @@ class ArrangementTest {
                         .play(phrase)
                         .get(0);
         long bar = Meter.COMMON.barTicks();
+        int last = bass.notes().get(bass.notes().size() - 1).key();
+        assertThat(List.of(1, 2, 10, 11))
+                .as("the last note leads into the first, in some octave")
+                .contains(Math.floorMod(last - bass.notes().get(0).key(), 12));
         int checked = 0;
         for (int i = 0; i < bass.notes().size(); i++) {
             BandNote note = bass.notes().get(i);

@@ -7,8 +7,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.kitweft.kit.UnknownNameException;
@@ -54,6 +57,9 @@ class StyleFileTest {
                     5 a"; 5 q"; bass, figure 3: figure, character 15: found 'q', expected a rest '-', held on '~' or one of 1 3 5 6 7 8 ,5 w a, in "1 ~ ~ ~ ~ ~ 5 q"
                     5 a"; 5"; bass: the figures of a line have one length
                     "weight": 3, "reason": "The root, held."; "weight": 0, "reason": "x"; bass, figure 1: a figure has a step, a reason and a weight of 1 or more
+                    "pulses": [2]; "pulses": [2], "tempo": 60; unknown field "tempo"
+                    "strikesChanges": true; "strikesChange": true; bass: unknown field "strikesChange"
+                    "strikesChanges": true; "strikesChanges": 1; bass: expected true or false "strikesChanges"
                     "title": "Slow ballad"; "title": 1; expected a text "title"
                     """)
     void namesEachFaultAndItsPlace(String part, String instead, String fault) {
@@ -62,6 +68,17 @@ class StyleFileTest {
         assertThatThrownBy(() -> StyleFile.parse(broken, "my.json"))
                 .isInstanceOf(StyleFormatException.class)
                 .hasMessage("style file my.json: " + fault);
+    }
+
+    @Test
+    void aStyleOfOnesOwnIsReadFromItsFile(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("slow.json");
+        Files.writeString(file, ballad().replace("\"ballad\"", "\"slow\""));
+        assertThat(StyleFile.read(file).name()).isEqualTo("slow");
+        Files.write(file, new byte[] {(byte) 0xff, 0});
+        assertThatThrownBy(() -> StyleFile.read(file))
+                .isInstanceOf(StyleFormatException.class)
+                .hasMessageContaining("it is not text in UTF-8");
     }
 
     @Test

@@ -67,6 +67,15 @@ class PhrasePlanTest {
     }
 
     @Test
+    void givesAllThreeToALeftHandedPlayer() {
+        Recipe recipe = Recipe.plain(Sticking.parse("RLRR LRLL"), KIT.mirrored());
+        List<Section> sections = one(recipe, 4).weave().sections();
+        assertThat(sections).allMatch(s -> s.groove().conflicts().isEmpty());
+        assertThat(sections.get(2).groove().hits().stream().map(Hit::limb))
+                .contains(Limb.LEFT_FOOT);
+    }
+
+    @Test
     void aShortSectionCutsItsGrooveAndALongOneRepeatsIt() {
         Recipe overTheBar =
                 Recipe.plain(Sticking.parse("R--"), KIT).with(Grid.SIXTEENTHS.withOverTheBar(true));
