@@ -1,26 +1,19 @@
 package org.kitweft;
 
-import org.kitweft.groove.Grid;
-import org.kitweft.groove.Groove;
-import org.kitweft.groove.Voicing;
-import org.kitweft.groove.Weaver;
-import org.kitweft.kit.BuiltInKits;
-import org.kitweft.kit.Kit;
-import org.kitweft.pattern.Sticking;
+import java.util.Locale;
+import java.util.Optional;
+import org.kitweft.cli.Start;
+import org.kitweft.cli.Terminal;
 
 /** Entry point of the program. */
 public final class Kitweft {
     private Kitweft() {}
 
-    /** Weaves the sticking in the arguments and prints its hits. */
+    /** Runs the command in the arguments, or without any opens the window. */
     public static void main(String[] args) {
-        Kit kit = BuiltInKits.load(BuiltInKits.DEFAULT);
-        Groove groove =
-                Weaver.weave(
-                        Sticking.parse(args.length == 0 ? "RLRR LRLL" : args[0]),
-                        kit,
-                        Voicing.plain(kit),
-                        Grid.SIXTEENTHS);
-        groove.hits().forEach(System.out::println);
+        // Numbers and letter case are to be the same in every country: commands are read by
+        // scripts.
+        Locale.setDefault(Locale.ROOT);
+        Start.run(Terminal.system(), Optional.empty(), args).ifPresent(System::exit);
     }
 }

@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -107,6 +108,9 @@ public final class SafeFile {
     private static String reason(IOException e) {
         if (e instanceof AccessDeniedException) {
             return "the folder or file is write-protected";
+        }
+        if (e instanceof FileSystemException refused) {
+            return refused.getReason() == null ? "the system refuses it" : refused.getReason();
         }
         return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
     }

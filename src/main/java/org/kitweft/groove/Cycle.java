@@ -12,6 +12,11 @@ import org.apache.commons.numbers.core.ArithmeticUtils;
  */
 record Cycle(int stickingBars, long allBars) {
 
+    /** The stroke of the sticking, from 0, that stands at a step of the groove, from 0. */
+    int strokeAt(int step, int strokes, Grid grid) {
+        return step % (stickingBars * grid.stepsPerBar()) % strokes;
+    }
+
     static Cycle of(int strokes, Grid grid, List<Layer> layers) {
         int barSteps = grid.stepsPerBar();
         int stickingBars =

@@ -58,6 +58,15 @@ public record Groove(
         return bars % cycleBars == 0;
     }
 
+    /**
+     * The index, from 0, of the stroke of the sticking that stands at a step, whether it is struck,
+     * tacet or a rest.
+     */
+    public int strokeAt(Place place) {
+        int step = (place.bar() - 1) * grid.stepsPerBar() + place.step() - 1;
+        return Cycle.of(sticking.size(), grid, List.of()).strokeAt(step, sticking.size(), grid);
+    }
+
     /** The hits of one bar, counted from 1. */
     public List<Hit> hitsInBar(int bar) {
         List<Hit> inBar = new ArrayList<>();

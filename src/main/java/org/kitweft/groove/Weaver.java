@@ -81,11 +81,10 @@ public final class Weaver {
         int periodSteps = cycle.stickingBars() * barSteps;
         Turns turns = new Turns();
         for (int step = 0; step < bars * barSteps; step++) {
-            int inPeriod = step % periodSteps;
-            if (inPeriod == 0) {
+            if (step % periodSteps == 0) {
                 turns = new Turns();
             }
-            int index = inPeriod % sticking.size();
+            int index = cycle.strokeAt(step, sticking.size(), grid);
             Optional<Stroke.Struck> struck = sticking.strokes().get(index).struck();
             if (struck.isPresent()) {
                 Moment moment = new Moment(step, index, struck.get());

@@ -58,6 +58,48 @@ public record Catalogue(int strokes) {
     }
 
     /**
+     * Those of them in which neither hand strokes more than {@code longest} times in a row, read
+     * once from start to end; in order. Whole stretches of the order that break this are leapt
+     * over, so that the few single-stroke stickings of any length are found at once.
+     */
+    public Stream<Sticking> withRunsUpTo(int longest) {
+        if (longest < 1) {
+            throw new IllegalArgumentException(
+                    "runs of up to %d: expected 1 or more".formatted(longest));
+        }
+        return Stream.iterate(
+                        leap(BigInteger.ZERO, longest),
+                        index -> index.compareTo(total()) < 0,
+                        index -> leap(index.add(BigInteger.ONE), longest))
+                .map(this::at);
+    }
+
+    /** The first index from this one on whose runs are short enough, or the total. */
+    private BigInteger leap(BigInteger from, int longest) {
+        BigInteger index = from;
+        int tooFar = endOfRunOver(index, longest);
+        while (tooFar >= 0 && index.compareTo(total()) < 0) {
+            int rest = strokes - 1 - tooFar;
+            index = index.shiftRight(rest).add(BigInteger.ONE).shiftLeft(rest);
+            tooFar = endOfRunOver(index, longest);
+        }
+        return index;
+    }
+
+    /** The first stroke, from 0, that makes a run longer than allowed, or -1. */
+    private int endOfRunOver(BigInteger index, int longest) {
+        int run = 0;
+        for (int i = 0; i < strokes; i++) {
+            int bit = strokes - 1 - i;
+            run = i > 0 && index.testBit(bit) == index.testBit(bit + 1) ? run + 1 : 1;
+            if (run > longest) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /**
      * The stickings whose first strokes are those of {@code start}; fewer to walk than filtering.
      */
     public Stream<Sticking> startingWith(List<Letter> start) {

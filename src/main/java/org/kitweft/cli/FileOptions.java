@@ -1,0 +1,68 @@
+package org.kitweft.cli;
+
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import org.kitweft.groove.Groove;
+import org.kitweft.groove.Phrase;
+import org.kitweft.sound.PlaySettings;
+import org.kitweft.sound.Timeline;
+import org.kitweft.sound.midi.MidiFile;
+import org.kitweft.sound.synth.Bank;
+import org.kitweft.sound.wave.Progress;
+import org.kitweft.sound.wave.WaveFile;
+import picocli.CommandLine.Option;
+
+/** What a groove is written to. */
+final class FileOptions {
+    @Option(names = "--midi", paramLabel = "FILE", description = "Write a standard MIDI file.")
+    private @Nullable Path midi;
+
+    @Option(
+            names = "--wav",
+            paramLabel = "FILE",
+            description = "Write the sound: WAV, 44.1 kHz, 16 bit, stereo.")
+    private @Nullable Path wav;
+
+    @Option(names = "--png", paramLabel = "FILE", description = "Write the grid as a picture.")
+    private @Nullable Path png;
+
+    @Option(
+            names = "--force",
+            description = "Replace files that exist. Without it nothing is overwritten.")
+    private boolean force;
+
+    Targets targets(Groove groove, PlaySettings settings, Bank.Source bank) {
+        Targets targets = new Targets(force);
+        if (midi != null) {
+            targets.add(
+                    "--midi",
+                    midi,
+                    (target, replace) ->
+                            MidiFile.write(timeline(groove, settings), target, replace));
+        }
+        if (wav != null) {
+            targets.add(
+                    "--wav",
+                    wav,
+                    (target, replace) ->
+                            WaveFile.write(
+                                    timeline(groove, settings),
+                                    bank.load(),
+                                    target,
+                                    replace,
+                                    Progress.NONE));
+        }
+        if (png != null) {
+            targets.add(
+                    "--png",
+                    png,
+                    (target, replace) ->
+                            GridImage.write(groove, settings.tempo(), target, replace));
+        }
+        return targets;
+    }
+
+    private static Timeline timeline(Groove groove, PlaySettings settings) {
+        return Timeline.of(Phrase.of(groove), settings);
+    }
+}

@@ -1,0 +1,81 @@
+package org.kitweft.cli;
+
+import java.util.concurrent.Callable;
+import org.kitweft.groove.Groove;
+import org.kitweft.groove.Phrase;
+import org.kitweft.sound.PlaySettings;
+import org.kitweft.sound.Player;
+import org.kitweft.sound.live.LivePlayer;
+import org.kitweft.sound.synth.Bank;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Weaves a groove: shows it, plays it, writes it to files. */
+@Command(
+        name = "groove",
+        header = "Weave a sticking into a groove: show it, play it, write it to files.",
+        abbreviateSynopsis = true,
+        sortOptions = false,
+        description = {
+            "",
+            "A SOUND is a surface or surface.sound of the kit, as in ride or ride.bell; the command"
+                    + " kits lists them."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  kitweft groove \"RLRR LRLL\"",
+            "  kitweft groove \">R(L)RR >LR(L)(L)\" --on R=hi-hat --play --loops 4",
+            "  kitweft groove RLRRL --on R=ride,floor-tom --resolve --midi fives.mid",
+            "  kitweft groove RLLRLR --steps 3 --meter 3/4 --tacet L --png threes.png",
+            "  kitweft groove \">RLRR >LRLL\" --double-accents R=bass-drum \\",
+            "      --layer \"hi-hat.foot@2: - x - x\" --wav feet.wav",
+            "",
+            "--json answers with {sticking, meter, tempo, steps, bars, kit, hits: [{bar, step, start,"
+                    + " limb, letter, surface, sound, channel, key, velocity, dynamic}], conflicts:"
+                    + " [{kind, limb, sounds, places, reason}]}: bar, step and channel count from 1,"
+                    + " start is in quarter notes as an exact fraction, letter is null for a layer."
+        })
+final class GrooveCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Mixin private RecipeOptions recipeOptions = new RecipeOptions();
+    @Mixin private PlayOptions playOptions = new PlayOptions();
+    @Mixin private FileOptions fileOptions = new FileOptions();
+
+    @Option(
+            names = "--play",
+            description =
+                    "Play it and wait for its end. Start at a low volume: for your ears' sake.")
+    private boolean play;
+
+    @Option(names = "--json", description = "Answer with JSON instead of text.")
+    private boolean json;
+
+    GrooveCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        PlaySettings settings = playOptions.settings();
+        Groove groove = recipeOptions.recipe().weave();
+        Targets targets = fileOptions.targets(groove, settings, playOptions::loadBank);
+        targets.check();
+        terminal.out()
+                .print(
+                        json
+                                ? GrooveJson.of(groove, settings.tempo())
+                                : GrooveText.of(groove, settings.tempo(), terminal.symbols()));
+        terminal.out().flush();
+        targets.write(terminal);
+        if (play) {
+            Bank bank = playOptions.loadBank();
+            try (Player player = LivePlayer.open(() -> bank)) {
+                Playing.play(player, Phrase.of(groove), settings);
+            }
+        }
+        return 0;
+    }
+}

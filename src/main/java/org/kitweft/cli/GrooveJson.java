@@ -1,0 +1,98 @@
+package org.kitweft.cli;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.Locale;
+import org.kitweft.groove.Conflict;
+import org.kitweft.groove.Groove;
+import org.kitweft.groove.Hit;
+import org.kitweft.groove.Place;
+import org.kitweft.groove.Tempo;
+import org.kitweft.groove.Ticks;
+import org.kitweft.kit.Limb;
+import org.kitweft.kit.Sound;
+import org.kitweft.kit.SoundName;
+import org.kitweft.pattern.Letter;
+
+/**
+ * A groove as the command {@code groove --json} answers; the fields are a contract.
+ *
+ * <p>{@code sound} is the sound's id on its surface; {@code letter} is null for a layer. {@code
+ * channel} counts from 1. {@code channel} and {@code key} are null for a sound that the kit lacks.
+ * A conflict has {@code kind}, {@code limb} (or null), {@code sounds} by their full names, {@code
+ * places} with {@code bar} and {@code step}, and {@code reason}.
+ */
+final class GrooveJson {
+    private GrooveJson() {}
+
+    static String of(Groove groove, Tempo tempo) {
+        return JsonText.of(json -> write(groove, tempo, json));
+    }
+
+    private static void write(Groove groove, Tempo tempo, JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("sticking", groove.sticking().text());
+        json.writeStringField("meter", groove.grid().meter().text());
+        json.writeNumberField("tempo", tempo.beatsPerMinute());
+        json.writeNumberField("steps", groove.grid().stepsPerBeat());
+        json.writeNumberField("bars", groove.bars());
+        json.writeStringField("kit", groove.kit().name());
+        json.writeArrayFieldStart("hits");
+        for (Hit hit : groove.hits()) {
+            write(hit, groove, json);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("conflicts");
+        for (Conflict conflict : groove.conflicts()) {
+            write(conflict, json);
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private static void write(Hit hit, Groove groove, JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        writePlace(hit.place(), json);
+        json.writeStringField("start", Ticks.text(hit.start()));
+        json.writeStringField("limb", hit.limb().id());
+        json.writeStringField("letter", hit.letter().map(Letter::name).orElse(null));
+        json.writeStringField("surface", hit.sound().surface());
+        json.writeStringField("sound", hit.sound().sound());
+        if (groove.kit().has(hit.sound())) {
+            Sound sound = groove.kit().sound(hit.sound());
+            json.writeNumberField("channel", sound.channel());
+            json.writeNumberField("key", sound.key());
+        } else {
+            json.writeNullField("channel");
+            json.writeNullField("key");
+        }
+        json.writeNumberField("velocity", hit.velocity());
+        json.writeStringField("dynamic", hit.dynamic().name().toLowerCase(Locale.ROOT));
+        json.writeEndObject();
+    }
+
+    private static void write(Conflict conflict, JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("kind", conflict.kind());
+        json.writeStringField("limb", conflict.limb().map(Limb::id).orElse(null));
+        json.writeArrayFieldStart("sounds");
+        for (SoundName sound : conflict.sounds()) {
+            json.writeString(sound.text());
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("places");
+        for (Place place : conflict.places()) {
+            json.writeStartObject();
+            writePlace(place, json);
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeStringField("reason", conflict.reason());
+        json.writeEndObject();
+    }
+
+    private static void writePlace(Place place, JsonGenerator json) throws IOException {
+        json.writeNumberField("bar", place.bar());
+        json.writeNumberField("step", place.step());
+    }
+}

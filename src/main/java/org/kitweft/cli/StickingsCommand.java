@@ -1,0 +1,104 @@
+package org.kitweft.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.kitweft.pattern.Catalogue;
+import org.kitweft.pattern.Sticking;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Lists the stickings of a length. */
+@Command(
+        name = "stickings",
+        header = "List the stickings of so many strokes.",
+        abbreviateSynopsis = true,
+        sortOptions = false,
+        description = {
+            "List the stickings of N strokes by right and left hand, in the order of a dictionary"
+                    + " with R before L. Filters can be combined."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  kitweft stickings 4",
+            "  kitweft stickings 8 --starts-with RL --longest-run 2 --lead-changes",
+            "  kitweft stickings 6 --family paradiddles --one-per-cycle --one-per-swap",
+            "  kitweft stickings 8 --cycle-of RLRRLRLL",
+            "  kitweft stickings 32 --same-after-swap --longest-run 2 --take 10",
+            "",
+            "--json answers with {strokes, total, from, stickings: [...]}: total is how many there"
+                    + " are without filters, as a string of digits."
+        })
+final class StickingsCommand implements Callable<Integer> {
+    private static final int SHORT = 8;
+    private static final int FEW = 100;
+
+    private final Terminal terminal;
+
+    @Parameters(index = "0", paramLabel = "N", description = "The number of strokes, 1 to 512.")
+    private int strokes;
+
+    @Mixin private StickingFilters filters = new StickingFilters();
+
+    @Option(
+            names = "--from",
+            paramLabel = "K",
+            defaultValue = "1",
+            description = "The first to list, counted from 1. Default: ${DEFAULT-VALUE}.")
+    private long from = 1;
+
+    @Option(
+            names = "--take",
+            paramLabel = "N",
+            description = "How many to list. Default: all up to 8 strokes, else 100.")
+    private @Nullable Long take;
+
+    @Option(names = "--json", description = "Answer with JSON instead of text.")
+    private boolean json;
+
+    StickingsCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        if (from < 1) {
+            throw new InputException("--from %d: expected 1 or more".formatted(from));
+        }
+        if (take != null && take < 0) {
+            throw new InputException("--take %d: expected 0 or more".formatted(take));
+        }
+        Catalogue catalogue = new Catalogue(strokes);
+        long most = take != null ? take : strokes <= SHORT ? Long.MAX_VALUE : FEW;
+        FilteredStickings found = new FilteredStickings(catalogue, filters);
+        if (json) {
+            json(catalogue, found.list(from, most));
+        } else {
+            found.each(from, most, sticking -> terminal.out().println(sticking.text()));
+        }
+        terminal.out().flush();
+        found.remark(from).ifPresent(terminal.err()::println);
+        return Cli.DONE;
+    }
+
+    private void json(Catalogue catalogue, List<Sticking> found) {
+        terminal.out()
+                .print(
+                        JsonText.of(
+                                json -> {
+                                    json.writeStartObject();
+                                    json.writeNumberField("strokes", strokes);
+                                    json.writeStringField("total", catalogue.total().toString());
+                                    json.writeNumberField("from", from);
+                                    json.writeArrayFieldStart("stickings");
+                                    for (Sticking sticking : found) {
+                                        json.writeString(sticking.text());
+                                    }
+                                    json.writeEndArray();
+                                    json.writeEndObject();
+                                }));
+    }
+}

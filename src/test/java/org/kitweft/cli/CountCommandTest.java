@@ -1,0 +1,73 @@
+package org.kitweft.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.math.BigInteger;
+import org.junit.jupiter.api.Test;
+
+class CountCommandTest {
+    private static final String FOUR = "snare,high-tom,mid-tom,floor-tom";
+
+    /**
+     * The necklace counts: OEIS A001868 (four colours, 8 beads: 8230) and Burnside's sum for eight
+     * colours, (8^8 + 8^4 + 2*8^2 + 4*8) / 8.
+     */
+    @Test
+    void theParadiddleOnFourSoundsAHand() {
+        Run run =
+                Run.of(
+                        "count",
+                        "RLRR LRLL",
+                        "--choose",
+                        "R=" + FOUR,
+                        "--choose",
+                        "L=" + FOUR,
+                        "--json");
+        assertThat(run.code()).isZero();
+        assertThat(run.out())
+                .isEqualTo(
+                        """
+                        {
+                          "sticking" : "RLRR LRLL",
+                          "strokes" : 8,
+                          "stickings" : "256",
+                          "onePlacePerLetter" : "16",
+                          "placePerStroke" : "65536",
+                          "anySticking" : "16777216",
+                          "anyStickingDifferentSound" : "65536",
+                          "anyStickingUpToStart" : "2097684",
+                          "differentSoundUpToStart" : "8230"
+                        }
+                        """);
+    }
+
+    @Test
+    void countsBeyondEveryMachineNumberAreExact() throws JsonProcessingException {
+        JsonNode json = Run.of("count", "[R]*512", "--choose", "R=snare,ride", "--json").json();
+        assertThat(json.get("strokes").intValue()).isEqualTo(512);
+        assertThat(new BigInteger(json.get("placePerStroke").textValue()))
+                .isEqualTo(BigInteger.ONE.shiftLeft(512));
+    }
+
+    @Test
+    void withoutChoicesEveryLetterHasWhatItsLimbCanStrike() {
+        Run run = Run.of("count", "RK", "--kit", "five-piece");
+        assertThat(run.lines())
+                .startsWith(
+                        "RK: 2 strokes",
+                        "R chooses from 11: snare.head, snare.cross-stick, snare.rim, high-tom.head,"
+                                + " mid-tom.head, floor-tom.head, ride.bow, ride.bell, crash.edge,"
+                                + " hi-hat.closed, hi-hat.open",
+                        "K chooses from 1: bass-drum.head",
+                        "",
+                        "4",
+                        "  Stickings of this length: every stroke picks one of the letters.");
+    }
+
+    @Test
+    void restsAreNoStrokes() throws JsonProcessingException {
+        assertThat(Run.of("count", "R-L-", "--json").json().get("strokes").intValue()).isEqualTo(2);
+    }
+}

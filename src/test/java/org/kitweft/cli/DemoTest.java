@@ -1,0 +1,134 @@
+package org.kitweft.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.kitweft.groove.Groove;
+import org.kitweft.groove.Hit;
+import org.kitweft.groove.HitSource;
+import org.kitweft.groove.Role;
+import org.kitweft.kit.Limb;
+import org.kitweft.lesson.Lesson;
+import org.kitweft.lesson.LessonFile;
+import org.kitweft.lesson.LessonItem;
+import org.kitweft.pattern.Dynamic;
+
+class DemoTest {
+    /** The bell pattern's strokes of twelve; table: shared/reference/euclidean.csv, E(7,12). */
+    private static final List<Integer> BELL = List.of(1, 3, 5, 6, 8, 10, 12);
+
+    @TempDir Path folder;
+
+    static List<LessonItem> items() throws IOException {
+        return DemoLesson.load().items();
+    }
+
+    @Test
+    void itsFileStandsAsTheProgramWouldWriteIt() throws IOException {
+        Path file = Path.of("demo", DemoLesson.FILE);
+        assertThat(LessonFile.text(LessonFile.read(file))).isEqualTo(Files.readString(file));
+    }
+
+    @ParameterizedTest
+    @MethodSource("items")
+    void everyGrooveCanBePlayedAndComesRound(LessonItem item) {
+        Groove groove = item.recipe().weave();
+        assertThat(groove.conflicts()).isEmpty();
+        assertThat(groove.comesRound()).isTrue();
+        assertThat(groove.bars()).isLessThanOrEqualTo(5);
+        assertThat(item.remarks()).isNotBlank();
+        assertThat(item.tempoSteps()).isSorted().contains(item.tempo().beatsPerMinute());
+    }
+
+    @Test
+    void allRolesAndThreeKitsAppear() throws IOException {
+        assertThat(items()).extracting(LessonItem::role).contains(Role.values());
+        assertThat(items())
+                .extracting(item -> item.recipe().kit().name())
+                .contains("five-piece", "extended", "hand-drums");
+    }
+
+    @ParameterizedTest
+    @MethodSource("backBeats")
+    void timeGroovesHaveTheirBackBeatOnTwoAndFour(LessonItem item) {
+        Set<Integer> struck =
+                item.recipe().weave().hits().stream()
+                        .filter(hit -> hit.sound().text().equals("snare.head"))
+                        .filter(hit -> hit.dynamic() == Dynamic.ACCENT)
+                        .map(hit -> hit.place().step())
+                        .collect(Collectors.toSet());
+        assertThat(struck).contains(5, 13);
+    }
+
+    static Stream<LessonItem> backBeats() throws IOException {
+        return items().stream()
+                .filter(i -> i.title().matches("The same strokes.*|Five, five.*|What.*"));
+    }
+
+    @Test
+    void theBellPatternIsTheSevenOfTwelve() throws IOException {
+        Groove groove = item("A bell").recipe().weave();
+        assertThat(groove.hits().stream().filter(hit -> hit.sound().surface().endsWith("cowbell")))
+                .extracting(hit -> hit.place().step())
+                .containsExactlyElementsOf(BELL);
+    }
+
+    @Test
+    void theLineOfFivesAndSixesNeverMeetsItself() throws IOException {
+        List<Hit> strokes =
+                item("Five, five").recipe().weave().hits().stream()
+                        .filter(hit -> hit.source() == HitSource.STROKE)
+                        .toList();
+        assertThat(strokes).extracting(Hit::start).doesNotHaveDuplicates().hasSize(16);
+        assertThat(strokes)
+                .extracting(Hit::limb)
+                .contains(Limb.RIGHT_HAND, Limb.LEFT_HAND, Limb.RIGHT_FOOT);
+    }
+
+    private static LessonItem item(String start) throws IOException {
+        return items().stream().filter(i -> i.title().startsWith(start)).findFirst().orElseThrow();
+    }
+
+    @Test
+    void itIsWrittenWhole() throws IOException {
+        Path target = folder.resolve("harbour");
+        Run run = Run.of("demo", target.toString());
+        assertThat(run.code()).as(run.err()).isZero();
+        Lesson lesson = LessonFile.read(target.resolve(DemoLesson.FILE));
+        assertThat(lesson).isEqualTo(DemoLesson.load());
+        assertThat(Files.readString(target.resolve("harbour-class.txt")))
+                .contains("local rules and a\nclinician or audiologist come first")
+                .contains(lesson.items().stream().map(LessonItem::title).toList());
+        for (String kind : List.of(".mid", ".wav", ".png")) {
+            assertThat(target)
+                    .isDirectoryContaining(file -> file.toString().endsWith(kind))
+                    .satisfies(
+                            dir -> {
+                                try (Stream<Path> files = Files.list(dir)) {
+                                    assertThat(files.filter(f -> f.toString().endsWith(kind)))
+                                            .hasSize(lesson.items().size());
+                                }
+                            });
+        }
+        assertThat(startOf(target.resolve("8-hands-on-skins.mid"))).isEqualTo("MThd");
+        assertThat(startOf(target.resolve("8-hands-on-skins.wav"))).isEqualTo("RIFF");
+        Run again = Run.of("demo", target.toString());
+        assertThat(again.code()).isEqualTo(Cli.WRONG_INPUT);
+        assertThat(again.err()).contains("exists already and was not replaced");
+    }
+
+    private static String startOf(Path file) throws IOException {
+        return new String(Files.readAllBytes(file), 0, 4, StandardCharsets.US_ASCII);
+    }
+}
