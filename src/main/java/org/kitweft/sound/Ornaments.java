@@ -53,8 +53,8 @@ final class Ornaments {
     }
 
     private static long spacing(double seconds, int share, Grid grid, Tempo tempo) {
-        double secondsPerTick = tempo.seconds(1, grid.meter());
-        long ticks = Math.min(Math.round(seconds / secondsPerTick), grid.stepTicks() / share);
-        return Math.max(1, ticks / UNIT) * UNIT;
+        double unitSeconds = tempo.seconds(UNIT, grid.meter());
+        long most = grid.stepTicks() / share / UNIT;
+        return Math.max(1, Math.min(Math.round(seconds / unitSeconds), most)) * UNIT;
     }
 }

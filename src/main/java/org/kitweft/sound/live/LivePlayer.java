@@ -24,6 +24,7 @@ import org.kitweft.sound.PlaySettings;
 import org.kitweft.sound.Player;
 import org.kitweft.sound.PlayerListener;
 import org.kitweft.sound.synth.Bank;
+import org.kitweft.sound.synth.BuiltIn;
 import org.kitweft.sound.synth.NoteStream;
 
 /**
@@ -61,13 +62,16 @@ public final class LivePlayer implements Player {
         this.midiSinks = midiSinks;
         this.sound =
                 new SoundThread(
-                        listeners, wanted, () -> devices.execute(this::openLine), timer::shutdown);
+                        listeners,
+                        wanted,
+                        () -> devices.execute(() -> openLine(true)),
+                        timer::shutdown);
         this.watching =
                 timer.scheduleAtFixedRate(
                         this::watch, WATCH_MILLISECONDS, WATCH_MILLISECONDS, TimeUnit.MILLISECONDS);
         startSound();
         devices.execute(() -> load(bank, true));
-        devices.execute(this::openLine);
+        devices.execute(() -> openLine(false));
     }
 
     // Not for correctness: a part that comes late is heard as a gap, so others should wait for us.
@@ -79,7 +83,23 @@ public final class LivePlayer implements Player {
     }
 
     /**
-     * Opens a player on the system's lines and devices; returns at once, while they are opened.
+     * Opens a player on the system's lines and devices, with Kitweft's own bank; returns at once,
+     * while they are opened. The first time on a machine the bank takes seconds to compute: until
+     * then it sounds with the JDK's.
+     */
+    public static Player open() {
+        BuiltIn own = BuiltIn.ofTheUser();
+        LivePlayer player =
+                new LivePlayer(
+                        own.isKept() ? own : Bank::ofTheJdk, new SystemLines(), new SystemMidi());
+        if (!own.isKept()) {
+            player.devices.execute(() -> player.load(own, false));
+        }
+        return player;
+    }
+
+    /**
+     * The same with another bank.
      *
      * @param bank what it sounds with; loaded in the background
      */
@@ -128,7 +148,10 @@ public final class LivePlayer implements Player {
         }
     }
 
-    private void openLine() {
+    /**
+     * @param asked whether the sound thread waits for it
+     */
+    private void openLine(boolean asked) {
         try {
             OutputLine line = lines.open(chosenLine, BUFFER_FRAMES);
             notice = Optional.empty();
@@ -139,7 +162,7 @@ public final class LivePlayer implements Player {
             if (hasMidi) {
                 sound.post(() -> sound.use(new PacedLine(timer)));
             } else {
-                sound.post(() -> sound.noLine(message));
+                sound.post(() -> sound.noLine(message, asked));
             }
         }
     }
@@ -232,8 +255,14 @@ public final class LivePlayer implements Player {
     public void useLine(AudioLine line) {
         devices.execute(
                 () -> {
-                    chosenLine = Optional.of(line);
-                    openLine();
+                    try {
+                        OutputLine opened = lines.open(Optional.of(line), BUFFER_FRAMES);
+                        chosenLine = Optional.of(line);
+                        notice = Optional.empty();
+                        sound.post(() -> sound.use(opened));
+                    } catch (LineLostException e) {
+                        sound.post(() -> listeners.fault(String.valueOf(e.getMessage())));
+                    }
                 });
     }
 

@@ -30,6 +30,7 @@ final class SoundThread implements Runnable {
     private static final int SILENT_FRAMES = NoteStream.RATE / 4;
     private static final int LONGEST_RINGING = 8 * NoteStream.RATE;
 
+    private static final int LONGEST_ROOM = 2 * NoteStream.RATE;
     private static final long NOT_STOPPING = -1;
 
     private final BlockingQueue<Runnable> posted = new LinkedBlockingQueue<>();
@@ -56,6 +57,7 @@ final class SoundThread implements Runnable {
     private long lastHeard;
     private boolean resting = true;
     private long stopFrame = NOT_STOPPING;
+    private boolean lineAsked = true; // the first one is looked for unasked
     private boolean closed;
 
     /**
@@ -133,12 +135,22 @@ final class SoundThread implements Runnable {
             return;
         }
         closeLine();
+        lineAsked = false;
         line = opened;
         lineStart = sounder.rendered() - opened.framesHeard();
         playIfReady();
     }
 
-    void noLine(String message) {
+    /**
+     * @param asked whether it was for us that a line was looked for; if not, and one is needed by
+     *     now, we ask: a MIDI output may have been chosen meanwhile
+     */
+    void noLine(String message, boolean asked) {
+        lineAsked = false;
+        if (!asked) {
+            playIfReady();
+            return;
+        }
         if (waitingPlay != 0) {
             wanted.compareAndSet(waitingPlay, 0);
             waitingPlay = 0;
@@ -177,7 +189,7 @@ final class SoundThread implements Runnable {
             return;
         }
         if (line == null) {
-            lineWanted.run();
+            askForLine();
         } else if (sounder.isReady()) {
             playing = waitingPlay;
             waitingPlay = 0;
@@ -187,6 +199,13 @@ final class SoundThread implements Runnable {
             long start = sounder.rendered() + Sounder.AHEAD + PART + LEAD_FRAMES;
             playhead = new Playhead(pass, start);
             listeners.state(true);
+        }
+    }
+
+    private void askForLine() {
+        if (!lineAsked) {
+            lineAsked = true;
+            lineWanted.run();
         }
     }
 
@@ -206,7 +225,7 @@ final class SoundThread implements Runnable {
 
     void strike(Note note, int frames) {
         if (line == null) {
-            lineWanted.run();
+            askForLine();
         }
         wake();
         long frame = sounder.rendered() + Sounder.AHEAD;
@@ -309,12 +328,22 @@ final class SoundThread implements Runnable {
 
     private void rest() {
         sounder.silence();
+        clearTheRoom();
         resting = true;
         stopFrame = NOT_STOPPING;
         if (line != null) {
             line.rest();
         }
         listeners.silent();
+    }
+
+    /** Lets the reverberation fade unheard, or it would be heard when sound begins again. */
+    private void clearTheRoom() {
+        long begun = sounder.rendered();
+        do {
+            sounder.read(part, PART);
+            listen();
+        } while (lastHeard == sounder.rendered() && lastHeard - begun < LONGEST_ROOM);
     }
 
     private void ended() {

@@ -2,6 +2,7 @@ package org.kitweft.sound.synth;
 
 import com.sun.media.sound.SoftSynthesizer;
 import java.io.BufferedInputStream;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -44,20 +45,35 @@ public record Bank(String name, Soundbank soundbank) {
         if (!Files.isRegularFile(file)) {
             throw new IOException("sound bank %s: there is no such file".formatted(file));
         }
-        Soundbank soundbank;
         try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
+            return read(String.valueOf(file.getFileName()), file.toString(), in);
+        }
+    }
+
+    /**
+     * Reads the bytes of an SF2 or DLS file.
+     *
+     * @throws IOException if they are no sound bank, in one line that names it
+     */
+    public static Bank of(String name, byte[] bytes) throws IOException {
+        return read(name, name, new ByteArrayInputStream(bytes));
+    }
+
+    private static Bank read(String name, String place, InputStream in) throws IOException {
+        Soundbank soundbank;
+        try {
             soundbank = MidiSystem.getSoundbank(in);
         } catch (InvalidMidiDataException | IOException | RuntimeException e) {
             // The JDK's readers answer to a corrupt file with index and null faults as well.
             throw new IOException(
                     "sound bank %s: expected a whole SF2 or DLS file, this one cannot be read"
-                            .formatted(file),
+                            .formatted(place),
                     e);
         }
         if (soundbank == null || soundbank.getInstruments().length == 0) {
-            throw new IOException("sound bank %s: it has no instruments".formatted(file));
+            throw new IOException("sound bank %s: it has no instruments".formatted(place));
         }
-        return new Bank(file.getFileName().toString(), soundbank);
+        return new Bank(name, soundbank);
     }
 
     /** The bank that the JDK finds or makes; takes about half a second. */
