@@ -40,6 +40,7 @@ public final class Cli {
         Map<String, Function<Terminal, Object>> commands = new LinkedHashMap<>();
         commands.put("groove", GrooveCommand::new);
         commands.put("count", CountCommand::new);
+        commands.put("list", ListCommand::new);
         commands.put("stickings", StickingsCommand::new);
         commands.put("rudiments", RudimentsCommand::new);
         commands.put("kits", KitsCommand::new);

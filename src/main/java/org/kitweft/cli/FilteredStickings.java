@@ -77,7 +77,7 @@ final class FilteredStickings {
         return index;
     }
 
-    /** The stickings from the {@code from}-th on, counted from 1, at most {@code take}. */
+    /** The stickings from an index on, counted from 0, at most {@code take}. */
     List<Sticking> list(long from, long take) {
         List<Sticking> found = new ArrayList<>();
         each(from, take, found::add);
@@ -97,7 +97,7 @@ final class FilteredStickings {
             lookedAt++;
             if (asked.test(sticking)) {
                 passed++;
-                if (passed >= from) {
+                if (passed > from) {
                     found.accept(sticking);
                     given++;
                 }
@@ -114,11 +114,11 @@ final class FilteredStickings {
                             "stopped after looking at %,d stickings; ask for fewer strokes, or for more of the first with --starts-with",
                             lookedAt));
         }
-        if (passed < from) {
+        if (passed <= from) {
             return Optional.of(
                     passed == 0
                             ? "no sticking is so"
-                            : "there are %d, none from %d on".formatted(passed, from));
+                            : "there are %d, none from the index %d on".formatted(passed, from));
         }
         return Optional.empty();
     }

@@ -46,9 +46,10 @@ final class StickingsCommand implements Callable<Integer> {
     @Option(
             names = "--from",
             paramLabel = "K",
-            defaultValue = "1",
-            description = "The first to list, counted from 1. Default: ${DEFAULT-VALUE}.")
-    private long from = 1;
+            defaultValue = "0",
+            description =
+                    "The index of the first to list; indices count from 0. Default: ${DEFAULT-VALUE}.")
+    private long from;
 
     @Option(
             names = "--take",
@@ -65,8 +66,8 @@ final class StickingsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (from < 1) {
-            throw new InputException("--from %d: expected 1 or more".formatted(from));
+        if (from < 0) {
+            throw new InputException("--from %d: expected 0 or more".formatted(from));
         }
         if (take != null && take < 0) {
             throw new InputException("--take %d: expected 0 or more".formatted(take));

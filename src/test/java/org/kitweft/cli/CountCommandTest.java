@@ -38,7 +38,8 @@ class CountCommandTest {
                           "anySticking" : "16777216",
                           "anyStickingDifferentSound" : "65536",
                           "anyStickingUpToStart" : "2097684",
-                          "differentSoundUpToStart" : "8230"
+                          "differentSoundUpToStart" : "8230",
+                          "underRules" : "65536"
                         }
                         """);
     }
@@ -64,6 +65,44 @@ class CountCommandTest {
                         "",
                         "4",
                         "  Stickings of this length: every stroke picks one of the letters.");
+    }
+
+    @Test
+    void rulesNarrowTheLastCountOnly() throws JsonProcessingException {
+        JsonNode json =
+                Run.of(
+                                "count",
+                                "RL",
+                                "--choose",
+                                "R=snare,ride",
+                                "--choose",
+                                "L=snare,ride",
+                                "--pin",
+                                "1=ride",
+                                "--json")
+                        .json();
+        assertThat(json.get("placePerStroke").textValue()).isEqualTo("4");
+        assertThat(json.get("underRules").textValue()).isEqualTo("2");
+    }
+
+    @Test
+    void contradictingRulesLeaveNothingAndAreNamed() throws JsonProcessingException {
+        Run run =
+                Run.of(
+                        "count", "RR", "--pin", "1=snare", "--pin", "1=ride", "--reach", "200",
+                        "--json");
+        assertThat(run.code()).isZero();
+        assertThat(run.json().get("underRules").textValue()).isEqualTo("0");
+        assertThat(run.err())
+                .contains("pin 1=snare")
+                .contains("pin 1=ride")
+                .doesNotContain("reach");
+    }
+
+    @Test
+    void strokesOfATacetLetterAreRests() throws JsonProcessingException {
+        JsonNode json = Run.of("count", "RLRR", "--tacet", "L", "--json").json();
+        assertThat(json.get("strokes").intValue()).isEqualTo(3);
     }
 
     @Test

@@ -1,0 +1,196 @@
+package org.kitweft.cli;
+
+import java.io.IOException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.kitweft.explore.reach.ReachModel;
+import org.kitweft.explore.reach.Travel;
+import org.kitweft.explore.role.Reason;
+import org.kitweft.explore.role.RoleFit;
+import org.kitweft.explore.trellis.Contradiction;
+import org.kitweft.explore.trellis.Possibilities;
+import org.kitweft.explore.trellis.Variation;
+import org.kitweft.groove.Recipe;
+import org.kitweft.groove.Role;
+import org.kitweft.kit.SoundName;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Lists variations: ways to put the strokes of a sticking on sounds. */
+@Command(
+        name = "list",
+        header = "List variations of a sticking that keep your rules.",
+        abbreviateSynopsis = true,
+        sortOptions = false,
+        description = {
+            "List variations of a sticking: every stroke on one of the sounds its letter may choose"
+                    + " from, so that all rules are kept.",
+            "",
+            "Travel and highest tempo are estimates for the limbs of the sticking: "
+                    + "each move takes the time that published tapping data give for its distance"
+                    + " and the size of its target. They are no verdict on a person."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  kitweft list \"RLRR LRLL\" --choose R=ride,snare --choose L=snare,high-tom --best 5",
+            "  kitweft list RLRRL --reach 60 --no-crossing --loop --sample 3 --seed 7",
+            "  kitweft list RLRR --pin 1=crash --from 1000 --take 10 --json",
+            "",
+            "--json answers with {total, variations: [{index, sounds, travelCm, tempoCeiling,"
+                    + " roles: {time, fill, punch}}]}. total and index, from 0, are strings of"
+                    + " digits, since they can outgrow 2^53; sounds has one for each stroke that is"
+                    + " played; tempoCeiling, in beats a minute, is null where nothing limits it;"
+                    + " roles say from 0 to 1 how well it serves."
+        })
+final class ListCommand implements Callable<Integer> {
+    private static final int REASONS = 3;
+
+    private final Terminal terminal;
+
+    @Mixin private RecipeOptions recipeOptions = new RecipeOptions();
+    @Mixin private ChoiceOptions choiceOptions = new ChoiceOptions();
+    @Mixin private RuleOptions ruleOptions = new RuleOptions();
+    @Mixin private ListOptions listOptions = new ListOptions();
+
+    @Option(names = "--json", description = "Answer with JSON instead of text.")
+    private boolean json;
+
+    ListCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        Possibilities possibilities = possibilities();
+        Optional<Contradiction> contradiction = possibilities.contradiction();
+        if (contradiction.isPresent()) {
+            throw new InputException(contradiction.get().words());
+        }
+        List<Variation> variations = listOptions.of(possibilities);
+        terminal.out()
+                .print(json ? json(possibilities, variations) : text(possibilities, variations));
+        return Cli.DONE;
+    }
+
+    private Possibilities possibilities() throws IOException {
+        Recipe recipe = recipeOptions.recipe();
+        return Possibilities.of(
+                recipe, choiceOptions.choices(recipe), ruleOptions.rules(recipe.kit()));
+    }
+
+    private static RoleFit roles(Possibilities possibilities, Variation variation) {
+        return RoleFit.of(possibilities.recipe(variation).weave());
+    }
+
+    private static String json(Possibilities possibilities, List<Variation> variations) {
+        return JsonText.of(
+                json -> {
+                    json.writeStartObject();
+                    json.writeStringField("total", possibilities.total().toString());
+                    json.writeArrayFieldStart("variations");
+                    for (Variation variation : variations) {
+                        Travel travel = possibilities.travel(variation.sounds());
+                        RoleFit roles = roles(possibilities, variation);
+                        json.writeStartObject();
+                        json.writeStringField("index", variation.index().toString());
+                        json.writeArrayFieldStart("sounds");
+                        for (SoundName sound : variation.sounds()) {
+                            json.writeString(sound.text());
+                        }
+                        json.writeEndArray();
+                        json.writeNumberField("travelCm", tenths(travel.totalCm()));
+                        OptionalInt ceiling = travel.tempoCeiling();
+                        if (ceiling.isPresent()) {
+                            json.writeNumberField("tempoCeiling", ceiling.getAsInt());
+                        } else {
+                            json.writeNullField("tempoCeiling");
+                        }
+                        json.writeObjectFieldStart("roles");
+                        for (Role role : Role.values()) {
+                            json.writeNumberField(role.id(), hundredths(roles.of(role).value()));
+                        }
+                        json.writeEndObject();
+                        json.writeEndObject();
+                    }
+                    json.writeEndArray();
+                    json.writeEndObject();
+                });
+    }
+
+    private String text(Possibilities possibilities, List<Variation> variations) {
+        StringBuilder text = new StringBuilder();
+        text.append(possibilities.recipe().sticking().text()).append("\n");
+        text.append(GrooveText.exact(possibilities.total()))
+                .append(possibilities.total().bitLength() == 1 ? " variation" : " variations")
+                .append(possibilities.rules().isEmpty() ? "" : " under your rules")
+                .append("; listed: ")
+                .append(listOptions.words())
+                .append(".\n");
+        for (Variation variation : variations) {
+            text.append(text(possibilities, variation));
+        }
+        return text.append("\nTravel and tempo: ")
+                .append(ReachModel.CAVEAT.substring(0, 1).toLowerCase(Locale.ROOT))
+                .append(ReachModel.CAVEAT.substring(1))
+                .append("\n")
+                .toString();
+    }
+
+    private static String text(Possibilities possibilities, Variation variation) {
+        Travel travel = possibilities.travel(variation.sounds());
+        RoleFit roles = roles(possibilities, variation);
+        Role best = roles.best();
+        return """
+
+                %s  %s
+                  travels %d cm, %s
+                  %s
+                  as %s: %s
+                """
+                .formatted(
+                        GrooveText.exact(variation.index()),
+                        variation.sounds().stream()
+                                .map(sound -> shortest(sound, possibilities))
+                                .collect(Collectors.joining(" ")),
+                        Math.round(travel.totalCm()),
+                        travel.tempoCeiling().isPresent()
+                                ? "up to about %d beats a minute (%s)"
+                                        .formatted(
+                                                travel.tempoCeiling().getAsInt(),
+                                                travel.limit().orElseThrow().words())
+                                : "no move limits the tempo",
+                        percents(roles),
+                        best.id(),
+                        roles.of(best).reasons().stream()
+                                .limit(REASONS)
+                                .map(Reason::text)
+                                .collect(Collectors.joining("; ")));
+    }
+
+    private static String percents(RoleFit roles) {
+        return Arrays.stream(Role.values())
+                .map(role -> role.id() + " " + Math.round(100 * roles.of(role).value()) + " %")
+                .collect(Collectors.joining(", "));
+    }
+
+    /** The surface alone where its first sound is meant. */
+    private static String shortest(SoundName sound, Possibilities possibilities) {
+        boolean first = possibilities.recipe().kit().find(sound.surface()).equals(sound);
+        return first ? sound.surface() : sound.text();
+    }
+
+    private static double tenths(double value) {
+        return Math.round(value * 10) / 10.0;
+    }
+
+    private static double hundredths(double value) {
+        return Math.round(value * 100) / 100.0;
+    }
+}
