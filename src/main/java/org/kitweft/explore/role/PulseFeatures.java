@@ -9,6 +9,7 @@ import java.util.function.Predicate;
 import org.kitweft.explore.rhythm.MetricWeights;
 import org.kitweft.explore.rhythm.Syncopation;
 import org.kitweft.groove.Hit;
+import org.kitweft.kit.Surface;
 import org.kitweft.pattern.Dynamic;
 
 /** Features of how a groove stands to its pulse and meter. */
@@ -45,7 +46,7 @@ final class PulseFeatures {
             double value = Math.max(0, 2.0 * struck / instants.size() - 1);
             if (value > best) {
                 best = value;
-                on = reading.groove().kit().surface(surface).orElseThrow().name();
+                on = reading.groove().kit().surface(surface).map(Surface::name).orElse(surface);
             }
         }
         return Finding.of(best, on.toLowerCase(Locale.ROOT));

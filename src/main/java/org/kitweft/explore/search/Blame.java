@@ -2,10 +2,12 @@ package org.kitweft.explore.search;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.kitweft.groove.Place;
@@ -24,17 +26,30 @@ final class Blame {
         this.mostAdditions = mostAdditions;
     }
 
+    /** Steps that no body and no kit could play, found without looking at a single plan. */
+    Optional<NoneCan> atFirstSight() {
+        List<NoneCan.Obstacle> obstacles = new ArrayList<>();
+        for (int stroke : kindsOfStrokes().values()) {
+            bodily(stroke)
+                    .ifPresent(
+                            reason ->
+                                    obstacles.add(
+                                            new NoneCan.Obstacle(placesLike(stroke), reason)));
+        }
+        return obstacles.isEmpty() ? Optional.empty() : Optional.of(inOrder(obstacles));
+    }
+
+    /** Why no plan covers the groove. */
     NoneCan find() {
         Map<List<List<Strike>>, Integer> kinds = kindsOfStrokes();
-        List<Integer> forbidden = new ArrayList<>();
+        List<NoneCan.Obstacle> alone = new ArrayList<>();
         for (int stroke : kinds.values()) {
             if (!possible(List.of(stroke))) {
-                forbidden.add(stroke);
+                alone.add(new NoneCan.Obstacle(placesLike(stroke), reasonAlone(stroke)));
             }
         }
-        if (!forbidden.isEmpty()) {
-            int first = forbidden.get(0);
-            return new NoneCan(placesLike(first), reasonAlone(first));
+        if (!alone.isEmpty()) {
+            return inOrder(alone);
         }
         List<Integer> together = new ArrayList<>(kinds.values());
         for (int stroke : List.copyOf(together)) {
@@ -44,12 +59,22 @@ final class Blame {
                 together = without;
             }
         }
-        List<Place> places =
-                together.stream().map(stroke -> heard.places(stroke).get(0)).sorted().toList();
         return new NoneCan(
-                places,
-                "no sticking plays all of these steps with at most %d additions"
-                        .formatted(mostAdditions));
+                List.of(
+                        new NoneCan.Obstacle(
+                                together.stream()
+                                        .map(stroke -> heard.places(stroke).get(0))
+                                        .sorted()
+                                        .toList(),
+                                "no sticking plays all of these steps with at most %d additions"
+                                        .formatted(mostAdditions))));
+    }
+
+    private static NoneCan inOrder(List<NoneCan.Obstacle> obstacles) {
+        return new NoneCan(
+                obstacles.stream()
+                        .sorted(Comparator.comparing(obstacle -> obstacle.places().get(0)))
+                        .toList());
     }
 
     private boolean possible(List<Integer> strokes) {
@@ -89,17 +114,22 @@ final class Blame {
         return places.stream().sorted().toList();
     }
 
-    private String reasonAlone(int stroke) {
+    private Optional<String> bodily(int stroke) {
         for (List<Strike> strikes : asked(stroke)) {
             List<SoundName> silencing = heard.silencing(strikes);
             if (!silencing.isEmpty()) {
-                return joined(silencing) + " cannot sound together";
+                return Optional.of(joined(silencing) + " cannot sound together");
             }
             if (!limbsSuffice(strikes, 0, EnumSet.noneOf(Limb.class))) {
-                return "no four limbs can strike %s at one instant"
-                        .formatted(joined(strikes.stream().map(Strike::sound).toList()));
+                return Optional.of(
+                        "no four limbs can strike %s at one instant"
+                                .formatted(joined(strikes.stream().map(Strike::sound).toList())));
             }
         }
+        return Optional.empty();
+    }
+
+    private String reasonAlone(int stroke) {
         if (asked(stroke).stream().distinct().count() > 1) {
             return "stroke %d of %d would have to be several things at once"
                     .formatted(stroke + 1, heard.strokes());

@@ -2,6 +2,7 @@ package org.kitweft.explore.search;
 
 import java.util.BitSet;
 import java.util.Objects;
+import java.util.Optional;
 import org.kitweft.pattern.Sticking;
 
 /**
@@ -42,6 +43,11 @@ public final class StickingSearch {
         }
         Heard heard = new Heard(target, strokes);
         Plans plans = new Plans(heard);
+        Blame blame = new Blame(heard, plans, space.mostAdditions());
+        Optional<NoneCan> impossible = blame.atFirstSight();
+        if (impossible.isPresent()) {
+            return impossible.get();
+        }
         BitSet all = new BitSet();
         all.set(0, strokes);
         for (int additions = 0; additions <= space.mostAdditions(); additions++) {
@@ -49,6 +55,6 @@ public final class StickingSearch {
                 return new Found(heard, plans, additions, space.mostAdditions());
             }
         }
-        return new Blame(heard, plans, space.mostAdditions()).find();
+        return blame.find();
     }
 }

@@ -62,10 +62,11 @@ class LadderTest {
     @Test
     void noOtherOrderIsBetter() {
         SplittableRandom random = new SplittableRandom(11);
-        for (int round = 0; round < 25; round++) {
+        int compared = 0;
+        while (compared < 20) {
             Recipe goal = randomGoal(random);
             List<Change> changes = Changes.to(goal);
-            if (changes.size() > MOST_TRIED) {
+            if (changes.isEmpty() || changes.size() > MOST_TRIED) {
                 continue;
             }
             List<Integer> counting = new ArrayList<>();
@@ -80,6 +81,7 @@ class LadderTest {
                             .min(Orders.Cost.BY_ALL)
                             .orElseThrow();
             assertThat(orders.costOf(orders.best())).as("%s", goal).contains(best);
+            compared++;
         }
     }
 

@@ -201,6 +201,13 @@ class RoleFitTest {
         assertThat(value(still, Role.TIME)).isGreaterThan(value(fill, Role.TIME));
     }
 
+    /** A lesson may be opened on a kit that lacks its sounds: a conflict, not a failure. */
+    @Test
+    void soundsThatTheKitDoesNotHaveAreNoObstacle() {
+        Recipe recipe = recipe("RLRL").with(BuiltInKits.load("hand-drums"));
+        assertThat(RoleFit.of(recipe.weave()).of(Role.TIME).value()).isBetween(0.0, 1.0);
+    }
+
     @Test
     void silenceServesNothing() {
         RoleFit fit = RoleFit.of(recipe("----").weave());

@@ -2,14 +2,19 @@ package org.kitweft.explore.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.kitweft.explore.difficulty.Burden;
+import org.kitweft.explore.difficulty.Difficulty;
 import org.kitweft.groove.Figure;
 import org.kitweft.groove.Grid;
 import org.kitweft.groove.Groove;
@@ -44,6 +49,28 @@ class StickingSearchTest {
             assertProduces(answer.get(), target);
             for (Answer first : found.first(5)) {
                 assertProduces(first, target);
+            }
+        }
+    }
+
+    /** The search's points are those of the one definition of difficulty. */
+    @Test
+    void theEffortOfAnAnswerIsItsDifficultysMoves() {
+        RandomRecipes recipes = new RandomRecipes(4);
+        for (int i = 0; i < 50; i++) {
+            Target target = Target.of(recipes.next(16).weave());
+            for (Answer answer : found(target, SearchSpace.WHOLE).first(3)) {
+                if (answer.recipe().voicing().layers().isEmpty()) {
+                    Map<Burden, Long> burdens =
+                            Difficulty.of(answer.recipe().weave()).thousandths();
+                    long moves =
+                            Stream.of(Burden.TRAVEL, Burden.RUNS, Burden.CROSSINGS, Burden.TOGETHER)
+                                    .mapToLong(burden -> burdens.getOrDefault(burden, 0L))
+                                    .sum();
+                    // Each burden is rounded to a thousandth of a point a bar.
+                    assertThat((double) moves * target.bars() / 1000)
+                            .isCloseTo(answer.points(), within(0.01 * target.bars()));
+                }
             }
         }
     }
@@ -149,6 +176,24 @@ class StickingSearchTest {
                 .isEqualTo(
                         "no four limbs can strike crash.edge and ride.bow and snare.head"
                                 + " at one instant: bar 1 step 6");
+    }
+
+    @Test
+    void namesEveryObstacleInOrder() {
+        List<List<Strike>> steps = silence();
+        List<String> cymbals = List.of("snare", "ride", "crash", "bass-drum");
+        steps.set(9, cymbals.stream().map(s -> Strike.plain(kit.find(s))).toList());
+        steps.set(
+                2,
+                List.of(
+                        Strike.plain(kit.find("hi-hat.open")),
+                        Strike.plain(kit.find("hi-hat.foot"))));
+        NoneCan none = noneCan(steps);
+        assertThat(none.places()).containsExactly(new Place(1, 3), new Place(1, 10));
+        assertThat(none.line())
+                .isEqualTo(
+                        "hi-hat.foot and hi-hat.open cannot sound together: bar 1 step 3;"
+                                + " and 1 more");
     }
 
     @Test
