@@ -2,13 +2,15 @@ package org.kitweft.kit;
 
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.MalformedInputException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,11 +34,6 @@ import java.util.TreeSet;
  * (ids of sounds that it silences). The kit may add {@code "leftHanded":true}.
  */
 public final class KitFile {
-    private static final ObjectMapper MAPPER =
-            new ObjectMapper()
-                    .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-                    .enable(SerializationFeature.INDENT_OUTPUT);
-
     private final String source;
 
     private KitFile(String source) {
@@ -71,15 +68,20 @@ public final class KitFile {
     /** The kit as text that reads back to an equal kit. */
     public static String write(Kit kit) {
         try {
-            return MAPPER.writeValueAsString(tree(kit)) + "\n";
+            return writer().writeValueAsString(tree(kit)) + "\n";
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a kit always has a JSON form", e);
         }
     }
 
+    /** Made when a kit is written and not before: it takes longer than reading all kits. */
+    private static ObjectWriter writer() {
+        return new ObjectMapper().writer(SerializationFeature.INDENT_OUTPUT);
+    }
+
     /** The kit as a JSON tree. */
     public static ObjectNode tree(Kit kit) {
-        ObjectNode root = MAPPER.createObjectNode();
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("name", kit.name());
         if (kit.leftHanded()) {
             root.put("leftHanded", true);
@@ -118,7 +120,7 @@ public final class KitFile {
     private Kit kit(String json) {
         JsonNode root;
         try {
-            root = MAPPER.readTree(json);
+            root = JsonTree.read(json);
         } catch (JsonProcessingException e) {
             JsonLocation at = e.getLocation();
             throw new KitFormatException(
@@ -129,6 +131,8 @@ public final class KitFile {
                     "it is not whole JSON text ("
                             + e.getOriginalMessage().lines().findFirst().orElse("")
                             + ")");
+        } catch (IOException e) {
+            throw new UncheckedIOException("text in memory can always be read", e);
         }
         if (!root.isObject()) {
             throw new KitFormatException(source, "", "expected an object {\"name\", \"surfaces\"}");
