@@ -95,6 +95,9 @@ final class SoundThread implements Runnable {
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+        } catch (RuntimeException e) {
+            listeners.fault("sound has stopped by a fault of the program; start it again");
+            throw e;
         } finally {
             giveBack();
         }
@@ -295,10 +298,14 @@ final class SoundThread implements Runnable {
         }
     }
 
+    /**
+     * The frame that is heard now; what may still be in the line's buffer is not, whatever it says.
+     */
     private long heard() {
+        long rendered = sounder.rendered();
         return line == null
-                ? sounder.rendered()
-                : Math.min(sounder.rendered(), lineStart + line.framesHeard());
+                ? rendered
+                : Math.min(rendered - line.bufferFrames(), lineStart + line.framesHeard());
     }
 
     private void light() {
