@@ -1,6 +1,6 @@
 package org.kitweft.explore.trellis;
 
-import java.math.BigInteger;
+import java.util.Arrays;
 import java.util.BitSet;
 import org.jspecify.annotations.Nullable;
 
@@ -59,6 +59,16 @@ final class Table {
         return fill(layout, new int[0], 1, last, narrow, from, keep);
     }
 
+    /** The ways from each state before one stroke to given states before a later one. */
+    static Table between(Layout layout, int from, int to, int[] ends, boolean narrow) {
+        long[] last = new long[layout.states * ends.length];
+        for (int c = 0; c < ends.length; c++) {
+            last[ends[c] * ends.length + c] = 1;
+        }
+        Kind[] kinds = Arrays.copyOf(layout.chain.kinds, to);
+        return fill(layout, kinds, ends, ends.length, last, narrow, from, 1);
+    }
+
     private static Table fill(
             Layout layout,
             int[] ends,
@@ -67,7 +77,18 @@ final class Table {
             boolean narrow,
             int from,
             int keep) {
-        Kind[] kinds = layout.chain.kinds;
+        return fill(layout, layout.chain.kinds, ends, columns, last, narrow, from, keep);
+    }
+
+    private static Table fill(
+            Layout layout,
+            Kind[] kinds,
+            int[] ends,
+            int columns,
+            long[] last,
+            boolean narrow,
+            int from,
+            int keep) {
         @Nullable Wide[] layers = new @Nullable Wide[Math.min(keep, kinds.length + 1 - from)];
         Wide next = Wide.of(last);
         double bits = 1;
@@ -126,26 +147,6 @@ final class Table {
             throw new IllegalStateException("layer %d was not kept".formatted(stroke));
         }
         return layer;
-    }
-
-    /** All ways, if the table is open: those that end where they began. */
-    BigInteger roundTrips() {
-        Wide start = layer(0);
-        BigInteger sum = BigInteger.ZERO;
-        for (int c = 0; c < columns; c++) {
-            sum = sum.add(start.get(ends[c] * columns + c));
-        }
-        return sum;
-    }
-
-    /** The lowest 64 bits of {@link #roundTrips()}. */
-    long roundTripsLow() {
-        Wide start = layer(0);
-        long sum = 0;
-        for (int c = 0; c < columns; c++) {
-            sum += start.low(ends[c] * columns + c);
-        }
-        return sum;
     }
 
     /** Bytes its numbers take. */
