@@ -224,7 +224,7 @@ class PossibilitiesTest {
         assertThat(contradiction(new Rule.Surfaces(5, 8)))
                 .isEqualTo(
                         "no variation keeps all rules, these contradict each other: surfaces 5..8;"
-                                + " L on snare.head, high-tom.head, mid-tom.head, floor-tom.head; R"
+                                + " R on snare.head, high-tom.head, mid-tom.head, floor-tom.head; L"
                                 + " on snare.head, high-tom.head, mid-tom.head, floor-tom.head");
         assertThat(contradiction(new Rule.Surfaces(9, 12)))
                 .isEqualTo("no variation keeps this rule: surfaces 9..12");
