@@ -22,11 +22,15 @@ final class RoundTrips {
         starts = layout.endStates();
         // A first half of no strokes stays where it is.
         middles = half == 0 ? starts : layout.statesIn(chain.before(half));
-        back = Table.between(layout, half, n, starts, narrow).layer(half).carried();
+        back = carried(Table.between(layout, half, n, starts, narrow).layer(half), narrow);
         there =
                 repeats(chain.kinds, half)
                         ? back
-                        : Table.between(layout, 0, half, middles, narrow).layer(0).carried();
+                        : carried(Table.between(layout, 0, half, middles, narrow).layer(0), narrow);
+    }
+
+    private static Wide carried(Wide numbers, boolean narrow) {
+        return narrow ? numbers : numbers.carried();
     }
 
     /** All ways, if they are fewer than 2^63. */

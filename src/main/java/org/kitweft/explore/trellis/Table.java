@@ -92,6 +92,7 @@ final class Table {
         @Nullable Wide[] layers = new @Nullable Wide[Math.min(keep, kinds.length + 1 - from)];
         Wide next = Wide.of(last);
         double bits = 1;
+        Wide spare = null;
         keep(layers, kinds.length - from, next);
         for (int j = kinds.length - 1; j >= from; j--) {
             double grows = Math.log(Math.max(1, kinds[j].breadth())) / Math.log(2);
@@ -99,15 +100,27 @@ final class Table {
                 next = next.carried();
                 bits = Wide.DIGIT_BITS;
             }
-            next = add(layout, kinds[j], next, columns, false);
+            Wide here = add(layout, kinds[j], next, columns, false, spare);
+            // A layer that is not kept lends its memory to the one after the next.
+            spare = j + 1 - from < layers.length ? null : next;
+            next = here;
             bits += grows;
             keep(layers, j - from, next);
         }
         return new Table(layout, ends, columns, from, layers);
     }
 
-    private static Wide add(Layout layout, Kind kind, Wide from, int columns, boolean forward) {
-        Wide into = Wide.zero(from.digits[0].length, from.places());
+    private static Wide add(
+            Layout layout,
+            Kind kind,
+            Wide from,
+            int columns,
+            boolean forward,
+            @Nullable Wide spare) {
+        Wide into =
+                spare != null && spare.places() == from.places()
+                        ? spare.cleared()
+                        : Wide.zero(from.digits[0].length, from.places());
         Layout.Steps steps = layout.steps(kind);
         for (int p = 0; p < from.places(); p++) {
             steps.add(from.digits[p], into.digits[p], columns, forward);
@@ -129,7 +142,7 @@ final class Table {
         forth[0] = Wide.of(start);
         for (int j = 0; j < kinds.length; j++) {
             // Each stroke's numbers are carried first: they may have grown by any step.
-            forth[j + 1] = add(layout, kinds[j], forth[j].carried(), columns, true);
+            forth[j + 1] = add(layout, kinds[j], forth[j].carried(), columns, true, null);
         }
         return forth;
     }
