@@ -81,8 +81,29 @@ final class Chain {
         head = latest;
     }
 
+    /** In a loop, for each limb the surfaces where it may stand before a stroke of the chain. */
+    BitSet[] before(int stroke) {
+        BitSet[] all = new BitSet[limbs.length];
+        for (int d = 0; d < limbs.length; d++) {
+            int j = stroke;
+            do {
+                j = Math.floorMod(j - 1, kinds.length);
+            } while (!plays(kinds[j], limbs[d]));
+            all[d] = new BitSet();
+            for (int target : kinds[j].targets()) {
+                all[d].set(target);
+            }
+        }
+        return all;
+    }
+
     private static boolean plays(Kind kind, int limb) {
-        return Arrays.stream(kind.limbs()).anyMatch(l -> l == limb);
+        for (int each : kind.limbs()) {
+            if (each == limb) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The chains of a plan, those with an earlier first stroke first. */

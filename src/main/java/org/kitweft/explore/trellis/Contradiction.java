@@ -39,7 +39,10 @@ public record Contradiction(List<Rule> rules) {
                 : "no variation keeps all rules, these contradict each other: " + names;
     }
 
-    /** Finds the smallest set: sizes are tried from one on, below one found by leaving out. */
+    /**
+     * Finds the smallest set: sizes are tried from one on, up to that of one found by leaving out.
+     * Of several, the one with the rules named earlier, choices last.
+     */
     static Contradiction find(Recipe recipe, Choices choices, List<Rule> rules, ReachModel model) {
         Set<Rule> all = new LinkedHashSet<>(rules);
         Set<Letter> letters = recipe.sticking().letters();
@@ -57,7 +60,7 @@ public record Contradiction(List<Rule> rules) {
             without.remove(rule);
             known = trial.canBeKept(without) ? known : without;
         }
-        for (int size = 1; size < known.size(); size++) {
+        for (int size = 1; size <= known.size(); size++) {
             long tried = 0;
             for (int[] chosen : Combinations.of(trial.rules.size(), size)) {
                 List<Rule> some = new ArrayList<>();

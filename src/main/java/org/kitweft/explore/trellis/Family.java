@@ -1,6 +1,7 @@
 package org.kitweft.explore.trellis;
 
 import java.math.BigInteger;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Iterator;
@@ -43,7 +44,12 @@ final class Family {
 
     private record Key(int set, int chain, @Nullable List<BitSet> ends) {}
 
-    Family(Plan plan, List<SurfaceSets.Weighted> sets) {
+    /**
+     * Counts.
+     *
+     * @param narrow whether the plan's bound is below 2^63; may be false even so
+     */
+    Family(Plan plan, List<SurfaceSets.Weighted> sets, boolean narrow) {
         this.plan = plan;
         this.sets = sets;
         chains = Chain.of(plan);
@@ -53,7 +59,7 @@ final class Family {
                 chainOf[stroke] = c;
             }
         }
-        narrow = plan.bound().bitLength() < Long.SIZE;
+        this.narrow = narrow;
         layouts =
                 sets.size() <= LAYOUTS_KEPT
                         ? new @Nullable Layout[sets.size()][chains.size()]
@@ -64,7 +70,8 @@ final class Family {
     }
 
     private BigInteger addUp() {
-        List<Map<BitSet, Number>> known = chains.stream().map(Family::memo).toList();
+        List<Map<BitSet, Number>> known = new ArrayList<>();
+        chains.forEach(chain -> known.add(new ConcurrentHashMap<>()));
         IntStream all = IntStream.range(0, sets.size());
         IntStream each = sets.size() >= PARALLEL_FROM ? all.parallel() : all;
         if (narrow) {
@@ -94,10 +101,6 @@ final class Family {
                 .reduce(BigInteger.ZERO, BigInteger::add);
     }
 
-    private static Map<BitSet, Number> memo(Chain chain) {
-        return new ConcurrentHashMap<>();
-    }
-
     /** The ways to play a chain within a set; sets that look the same to it are counted once. */
     private Number chainTotal(int set, int chain, List<Map<BitSet, Number>> known) {
         BitSet seen = (BitSet) sets.get(set).surfaces().clone();
@@ -106,12 +109,13 @@ final class Family {
         if (before != null) {
             return before;
         }
-        Table table = build(set, chain, null, true);
         Number ways;
         if (plan.limits.loop()) {
-            ways = narrow ? (Number) table.roundTripsLow() : table.roundTrips();
+            RoundTrips trips = new RoundTrips(layout(set, chain), narrow);
+            ways = narrow ? (Number) trips.low() : trips.total();
         } else {
-            ways = narrow ? (Number) table.layer(0).low(0) : table.layer(0).get(0);
+            Wide start = Table.closed(layout(set, chain), null, narrow, 0, 1).layer(0);
+            ways = narrow ? (Number) start.low(0) : start.get(0);
         }
         known.get(chain).put(seen, ways);
         return ways;
@@ -146,7 +150,7 @@ final class Family {
                 return known;
             }
         }
-        Table made = build(key.set, key.chain, key.ends, false);
+        Table made = build(key.set, key.chain, key.ends);
         synchronized (cache) {
             if (cache.put(key, made) == null) {
                 cached += made.bytes();
@@ -174,14 +178,14 @@ final class Family {
         return narrow ? BigInteger.valueOf(lowTotals[set][chain]) : totals[set][chain];
     }
 
-    private Table build(int set, int chain, @Nullable List<BitSet> ends, boolean startOnly) {
+    private Table build(int set, int chain, @Nullable List<BitSet> ends) {
         Layout layout = layout(set, chain);
         int all = layout.chain.kinds.length + 1;
         if (!plan.limits.loop()) {
-            return Table.closed(layout, null, narrow, 0, startOnly ? 1 : all);
+            return Table.closed(layout, null, narrow, 0, all);
         }
         if (ends == null) {
-            return Table.open(layout, narrow, startOnly ? 1 : Math.max(1, layout.chain.head));
+            return Table.open(layout, narrow, Math.max(1, layout.chain.head));
         }
         return Table.closed(layout, ends.toArray(BitSet[]::new), narrow, layout.chain.head, all);
     }

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.stream.IntStream;
 import org.kitweft.kit.Limb;
 
 /**
@@ -54,11 +53,13 @@ final class Layout {
         for (int d = limbs - 1; d >= 0; d--) {
             BitSet mine = (BitSet) chain.reach[d].clone();
             mine.and(allowed);
-            surfaces[d] = mine.stream().toArray();
+            surfaces[d] = new int[mine.cardinality()];
             places[d] = new int[plan.surfaces.size()];
             Arrays.fill(places[d], -1);
-            for (int i = 0; i < surfaces[d].length; i++) {
-                places[d][surfaces[d][i]] = base + i;
+            int i = 0;
+            for (int s = mine.nextSetBit(0); s >= 0; s = mine.nextSetBit(s + 1)) {
+                surfaces[d][i] = s;
+                places[d][s] = base + i++;
             }
             sizes[d] = surfaces[d].length + base;
             strides[d] = count;
@@ -98,11 +99,21 @@ final class Layout {
         return place < base ? -1 : surfaces[limb][place - base];
     }
 
-    /** The states in which a pass may end, no hands crossing. */
+    /** The valid states in which each limb stands on one of these surfaces. */
+    int[] statesIn(BitSet[] ends) {
+        int[] all = new int[states];
+        int count = 0;
+        for (int state = 0; state < states; state++) {
+            if (valid[state] && endsIn(state, ends)) {
+                all[count++] = state;
+            }
+        }
+        return Arrays.copyOf(all, count);
+    }
+
+    /** The states in which a pass may end. */
     int[] endStates() {
-        return IntStream.range(0, states)
-                .filter(state -> valid[state] && endsIn(state, chain.ends))
-                .toArray();
+        return statesIn(chain.ends);
     }
 
     /** Whether each limb stands on one of these surfaces. */
@@ -133,8 +144,12 @@ final class Layout {
         private final int[][] sounds;
         private final Kind kind;
 
+        /** Whether each target has one sound only. */
+        private final boolean alike;
+
         private Steps(Kind kind) {
             this.kind = kind;
+            alike = kind.breadth() == kind.targets().length;
             dims = Arrays.stream(kind.limbs()).map(chain::dimension).toArray();
             int size = sizes[dims[0]];
             to = new int[size][];
@@ -176,24 +191,96 @@ final class Layout {
             int size = sizes[d];
             int block = strides[d] * columns;
             int outer = states / (size * strides[d]);
-            boolean isRight = d == right;
             boolean isLeft = right >= 0 && d == right + 1;
             for (int o = 0; o < outer; o++) {
                 int open = isLeft ? free[o % sizes[right]] : size;
+                int offset = o * size * block;
                 for (int place = 0; place < open; place++) {
-                    int here = (o * size + place) * block;
-                    int[] targets = to[place];
-                    for (int t = 0; t < targets.length && targets[t] < open; t++) {
-                        int there = (o * size + targets[t]) * block;
-                        int length =
-                                isRight ? Math.min(free[place], free[targets[t]]) * columns : block;
-                        if (forward) {
-                            addRow(from, here, into, there, length, sounds[place][t]);
-                        } else {
-                            addRow(from, there, into, here, length, sounds[place][t]);
-                        }
+                    if (d == right) {
+                        addRight(from, into, offset, place, block, columns, forward);
+                    } else if (forward || !alike) {
+                        addEach(from, into, offset, place, block, open, forward);
+                    } else {
+                        addAll(from, into, offset, place, block, open);
                     }
                 }
+            }
+        }
+
+        /** The right hand moves: how far the left hand's places are open depends on both ends. */
+        private void addRight(
+                long[] from,
+                long[] into,
+                int offset,
+                int place,
+                int block,
+                int columns,
+                boolean forward) {
+            int here = offset + place * block;
+            int[] targets = to[place];
+            for (int t = 0; t < targets.length; t++) {
+                int there = offset + targets[t] * block;
+                int length = Math.min(free[place], free[targets[t]]) * columns;
+                // Two at once where both are open: half the way to memory and back.
+                if (!forward && alike && t + 1 < targets.length) {
+                    int next = offset + targets[t + 1] * block;
+                    int nextLength = Math.min(free[place], free[targets[t + 1]]) * columns;
+                    addTwo(from, there, next, into, here, length);
+                    addRow(from, next + length, into, here + length, nextLength - length, 1);
+                    t++;
+                } else if (forward) {
+                    addRow(from, here, into, there, length, sounds[place][t]);
+                } else {
+                    addRow(from, there, into, here, length, sounds[place][t]);
+                }
+            }
+        }
+
+        /** One move after the other. */
+        private void addEach(
+                long[] from,
+                long[] into,
+                int offset,
+                int place,
+                int block,
+                int open,
+                boolean forward) {
+            int here = offset + place * block;
+            int[] targets = to[place];
+            for (int t = 0; t < targets.length && targets[t] < open; t++) {
+                int there = offset + targets[t] * block;
+                if (forward) {
+                    addRow(from, here, into, there, block, sounds[place][t]);
+                } else {
+                    addRow(from, there, into, here, block, sounds[place][t]);
+                }
+            }
+        }
+
+        /** All moves from a place, three at a time, where each target has one sound. */
+        private void addAll(long[] from, long[] into, int offset, int place, int block, int open) {
+            int here = offset + place * block;
+            int[] targets = to[place];
+            int count = 0;
+            while (count < targets.length && targets[count] < open) {
+                count++;
+            }
+            int t = 0;
+            for (; t + 2 < count; t += 3) {
+                addThree(
+                        from,
+                        offset + targets[t] * block,
+                        offset + targets[t + 1] * block,
+                        offset + targets[t + 2] * block,
+                        into,
+                        here,
+                        block);
+            }
+            if (t + 1 < count) {
+                int one = offset + targets[t] * block;
+                addTwo(from, one, offset + targets[t + 1] * block, into, here, block);
+            } else if (t < count) {
+                addRow(from, offset + targets[t] * block, into, here, block, 1);
             }
         }
 
@@ -244,6 +331,19 @@ final class Layout {
          * @param target which of the kind's targets it strikes
          */
         void step(int state, int next, int target);
+    }
+
+    private static void addTwo(long[] from, int one, int two, long[] into, int write, int length) {
+        for (int x = 0; x < length; x++) {
+            into[write + x] += from[one + x] + from[two + x];
+        }
+    }
+
+    private static void addThree(
+            long[] from, int one, int two, int three, long[] into, int write, int length) {
+        for (int x = 0; x < length; x++) {
+            into[write + x] += from[one + x] + from[two + x] + from[three + x];
+        }
     }
 
     private static void addRow(

@@ -40,6 +40,9 @@ final class Node {
     /** The same, wide. */
     private final BigInteger[][] big;
 
+    /** For each of the sets and each chain its closed table, once there is one. */
+    private final @Nullable Table[][] tables;
+
     private final long lowCount;
     private final BigInteger bigCount;
     private final @Nullable Node[] children;
@@ -52,7 +55,8 @@ final class Node {
             int[] progress,
             int[] sets,
             long[][] low,
-            BigInteger[][] big) {
+            BigInteger[][] big,
+            @Nullable Table[][] tables) {
         this.family = family;
         this.depth = depth;
         this.places = places;
@@ -61,6 +65,7 @@ final class Node {
         this.sets = sets;
         this.low = low;
         this.big = big;
+        this.tables = tables;
         long lowSum = 0;
         BigInteger bigSum = BigInteger.ZERO;
         for (int s = 0; s < sets.length; s++) {
@@ -80,7 +85,7 @@ final class Node {
         }
         lowCount = lowSum;
         bigCount = bigSum;
-        boolean remembers = family.sets.size() > 1 && depth < REMEMBERS_CHILDREN_BEFORE;
+        boolean remembers = depth < REMEMBERS_CHILDREN_BEFORE;
         children = new @Nullable Node[remembers ? family.plan.surfaces.size() : 0];
     }
 
@@ -102,7 +107,8 @@ final class Node {
                 new int[family.chains.size()],
                 IntStream.range(0, family.sets.size()).toArray(),
                 family.lowTotals,
-                family.totals);
+                family.totals,
+                new @Nullable Table[family.sets.size()][family.chains.size()]);
     }
 
     /** The number of ways to complete it, if narrow. */
@@ -138,10 +144,11 @@ final class Node {
     /** The number of completions after the next stroke, on a surface; narrow. */
     long lowCount(int surface) {
         int chain = family.chainOf[depth];
-        if (sets.length != 1 || progress[chain] < family.chains.get(chain).head) {
+        Table table = sets.length == 1 ? tables[0][chain] : null;
+        if (table == null) {
             return child(surface).lowCount;
         }
-        // The usual case without making a node: one set, and all limbs have struck.
+        // The usual case without making a node: one set, and a table that needs no columns.
         Kind kind = family.plan.kinds[depth];
         if (kind.limbs().length > 1) {
             return child(surface).lowCount;
@@ -149,13 +156,13 @@ final class Node {
         if (!mayMove(kind, surface) || !family.sets.get(sets[0]).surfaces().get(surface)) {
             return 0;
         }
-        Table table = table(sets[0], chain, ends);
         Layout layout = table.layout;
         int moved = kind.limbs()[0];
         int state = 0;
         for (int d = 0; d < layout.sizes.length; d++) {
             int limb = layout.chain.limbs[d];
-            int place = layout.places[d][limb == moved ? surface : places[limb]];
+            int stands = limb == moved ? surface : places[limb];
+            int place = stands < 0 ? 0 : layout.places[d][stands];
             state += place * layout.strides[d];
         }
         if (!layout.valid[state]) {
@@ -212,13 +219,22 @@ final class Node {
         }
         long[][] nextLow = new long[family.narrow ? nextSets.length : 0][];
         BigInteger[][] nextBig = new BigInteger[family.narrow ? 0 : nextSets.length][];
+        @Nullable Table[][] nextTables = new @Nullable Table[nextSets.length][];
         int mine = 0;
         for (int s = 0; s < nextSets.length; s++) {
             while (sets[mine] != nextSets[s]) {
                 mine++;
             }
             Reader reader =
-                    new Reader(nextSets[s], chain, nextPlaces, nextEnds, nextProgress[chain]);
+                    new Reader(
+                            tables[mine][chain],
+                            nextSets[s],
+                            chain,
+                            nextPlaces,
+                            nextEnds,
+                            nextProgress[chain]);
+            nextTables[s] = tables[mine].clone();
+            nextTables[s][chain] = reader.closed ? reader.table : null;
             if (family.narrow) {
                 nextLow[s] = low[mine].clone();
                 nextLow[s][chain] = reader.low();
@@ -228,7 +244,15 @@ final class Node {
             }
         }
         return new Node(
-                family, depth + 1, nextPlaces, nextEnds, nextProgress, nextSets, nextLow, nextBig);
+                family,
+                depth + 1,
+                nextPlaces,
+                nextEnds,
+                nextProgress,
+                nextSets,
+                nextLow,
+                nextBig,
+                nextTables);
     }
 
     private boolean crossed(Kind kind, int chain, int[] nextPlaces) {
@@ -276,7 +300,7 @@ final class Node {
         return kept;
     }
 
-    private Table table(int set, int chain, BitSet[] endsByLimb) {
+    private Table closedTable(int set, int chain, BitSet[] endsByLimb) {
         return family.closed(
                 set, chain, endsByLimb.length == 0 ? null : family.endsOf(chain, endsByLimb));
     }
@@ -289,12 +313,22 @@ final class Node {
         private final int[] nextPlaces;
         private final BitSet[] nextEnds;
 
-        Reader(int set, int chain, int[] nextPlaces, BitSet[] nextEnds, int layer) {
+        Reader(
+                @Nullable Table known,
+                int set,
+                int chain,
+                int[] nextPlaces,
+                BitSet[] nextEnds,
+                int layer) {
             this.nextPlaces = nextPlaces;
             this.nextEnds = nextEnds;
             this.layer = layer;
             closed = nextEnds.length == 0 || layer >= family.chains.get(chain).head;
-            table = closed ? table(set, chain, nextEnds) : family.open(set, chain);
+            if (known != null) {
+                table = known;
+            } else {
+                table = closed ? closedTable(set, chain, nextEnds) : family.open(set, chain);
+            }
         }
 
         long low() {

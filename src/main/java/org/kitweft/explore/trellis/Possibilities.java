@@ -46,13 +46,15 @@ public final class Possibilities {
     private final Family family;
     private final Ranking ranking;
 
-    private Possibilities(Recipe recipe, Choices choices, List<Rule> rules, ReachModel model) {
+    private Possibilities(
+            Recipe recipe, Choices choices, List<Rule> rules, ReachModel model, boolean narrow) {
         this.recipe = recipe;
         this.choices = choices;
         this.rules = List.copyOf(rules);
         this.model = model;
         plan = new Plan(recipe, choices, this.rules, model);
-        family = new Family(plan, SurfaceSets.of(plan));
+        boolean fits = narrow && plan.bound().bitLength() < Long.SIZE;
+        family = new Family(plan, SurfaceSets.of(plan), fits);
         ranking = new Ranking(family);
     }
 
@@ -75,7 +77,12 @@ public final class Possibilities {
      */
     public static Possibilities of(
             Recipe recipe, Choices choices, List<Rule> rules, ReachModel model) {
-        return new Possibilities(recipe, choices, rules, model);
+        return new Possibilities(recipe, choices, rules, model, true);
+    }
+
+    /** The same, counted with numbers of any size even where 64 bits do: for tests. */
+    static Possibilities wide(Recipe recipe, Choices choices, List<Rule> rules) {
+        return new Possibilities(recipe, choices, rules, ReachModel.PUBLISHED, false);
     }
 
     /** What it was made of: the recipe. */
@@ -256,7 +263,11 @@ public final class Possibilities {
         if (plan.limits.least() > 1 || plan.limits.most() < plan.surfaces.size()) {
             BitSet all = new BitSet();
             all.set(0, plan.surfaces.size());
-            search = new Family(plan, List.of(SurfaceSets.Weighted.of(all, BigInteger.ONE)));
+            search =
+                    new Family(
+                            plan,
+                            List.of(SurfaceSets.Weighted.of(all, BigInteger.ONE)),
+                            family.narrow);
         }
         BestSearch found = new BestSearch(search, cost);
         return stream(found)

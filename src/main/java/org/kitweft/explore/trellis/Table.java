@@ -1,6 +1,6 @@
 package org.kitweft.explore.trellis;
 
-import java.math.BigInteger;
+import java.util.Arrays;
 import java.util.BitSet;
 import org.jspecify.annotations.Nullable;
 
@@ -59,6 +59,16 @@ final class Table {
         return fill(layout, new int[0], 1, last, narrow, from, keep);
     }
 
+    /** The ways from each state before one stroke to given states before a later one. */
+    static Table between(Layout layout, int from, int to, int[] ends, boolean narrow) {
+        long[] last = new long[layout.states * ends.length];
+        for (int c = 0; c < ends.length; c++) {
+            last[ends[c] * ends.length + c] = 1;
+        }
+        Kind[] kinds = Arrays.copyOf(layout.chain.kinds, to);
+        return fill(layout, kinds, ends, ends.length, last, narrow, from, 1);
+    }
+
     private static Table fill(
             Layout layout,
             int[] ends,
@@ -67,10 +77,22 @@ final class Table {
             boolean narrow,
             int from,
             int keep) {
-        Kind[] kinds = layout.chain.kinds;
+        return fill(layout, layout.chain.kinds, ends, columns, last, narrow, from, keep);
+    }
+
+    private static Table fill(
+            Layout layout,
+            Kind[] kinds,
+            int[] ends,
+            int columns,
+            long[] last,
+            boolean narrow,
+            int from,
+            int keep) {
         @Nullable Wide[] layers = new @Nullable Wide[Math.min(keep, kinds.length + 1 - from)];
         Wide next = Wide.of(last);
         double bits = 1;
+        Wide spare = null;
         keep(layers, kinds.length - from, next);
         for (int j = kinds.length - 1; j >= from; j--) {
             double grows = Math.log(Math.max(1, kinds[j].breadth())) / Math.log(2);
@@ -78,15 +100,27 @@ final class Table {
                 next = next.carried();
                 bits = Wide.DIGIT_BITS;
             }
-            next = add(layout, kinds[j], next, columns, false);
+            Wide here = add(layout, kinds[j], next, columns, false, spare);
+            // A layer that is not kept lends its memory to the one after the next.
+            spare = j + 1 - from < layers.length ? null : next;
+            next = here;
             bits += grows;
             keep(layers, j - from, next);
         }
         return new Table(layout, ends, columns, from, layers);
     }
 
-    private static Wide add(Layout layout, Kind kind, Wide from, int columns, boolean forward) {
-        Wide into = Wide.zero(from.digits[0].length, from.places());
+    private static Wide add(
+            Layout layout,
+            Kind kind,
+            Wide from,
+            int columns,
+            boolean forward,
+            @Nullable Wide spare) {
+        Wide into =
+                spare != null && spare.places() == from.places()
+                        ? spare.cleared()
+                        : Wide.zero(from.digits[0].length, from.places());
         Layout.Steps steps = layout.steps(kind);
         for (int p = 0; p < from.places(); p++) {
             steps.add(from.digits[p], into.digits[p], columns, forward);
@@ -108,7 +142,7 @@ final class Table {
         forth[0] = Wide.of(start);
         for (int j = 0; j < kinds.length; j++) {
             // Each stroke's numbers are carried first: they may have grown by any step.
-            forth[j + 1] = add(layout, kinds[j], forth[j].carried(), columns, true);
+            forth[j + 1] = add(layout, kinds[j], forth[j].carried(), columns, true, null);
         }
         return forth;
     }
@@ -126,26 +160,6 @@ final class Table {
             throw new IllegalStateException("layer %d was not kept".formatted(stroke));
         }
         return layer;
-    }
-
-    /** All ways, if the table is open: those that end where they began. */
-    BigInteger roundTrips() {
-        Wide start = layer(0);
-        BigInteger sum = BigInteger.ZERO;
-        for (int c = 0; c < columns; c++) {
-            sum = sum.add(start.get(ends[c] * columns + c));
-        }
-        return sum;
-    }
-
-    /** The lowest 64 bits of {@link #roundTrips()}. */
-    long roundTripsLow() {
-        Wide start = layer(0);
-        long sum = 0;
-        for (int c = 0; c < columns; c++) {
-            sum += start.low(ends[c] * columns + c);
-        }
-        return sum;
     }
 
     /** Bytes its numbers take. */

@@ -29,6 +29,14 @@ final class Wide {
         return new Wide(new long[places][length]);
     }
 
+    /** This one, all zeros: the only way in which one changes. */
+    Wide cleared() {
+        for (long[] digit : digits) {
+            Arrays.fill(digit, 0);
+        }
+        return this;
+    }
+
     int places() {
         return digits.length;
     }

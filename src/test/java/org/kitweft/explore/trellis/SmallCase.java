@@ -37,7 +37,7 @@ import org.kitweft.pattern.Stroke;
  * choices.
  */
 record SmallCase(Recipe recipe, Choices choices) {
-    private static final int MOST_VARIATIONS = 1500;
+    private static final int MOST_VARIATIONS = 400;
 
     static SmallCase random(SplittableRandom random) {
         while (true) {

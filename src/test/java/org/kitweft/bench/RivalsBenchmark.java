@@ -1,0 +1,217 @@
+package org.kitweft.bench;
+
+import dk.brics.automaton.Automaton;
+import dk.brics.automaton.State;
+import dk.brics.automaton.Transition;
+import java.math.BigInteger;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import org.chocosolver.solver.Model;
+import org.chocosolver.solver.constraints.extension.Tuples;
+import org.chocosolver.solver.variables.IntVar;
+import org.kitweft.explore.Choices;
+import org.kitweft.explore.rule.Rule;
+import org.kitweft.explore.trellis.Possibilities;
+import org.kitweft.groove.Recipe;
+import org.kitweft.kit.BuiltInKits;
+import org.kitweft.kit.Kit;
+import org.kitweft.kit.Surface;
+import org.kitweft.pattern.Letter;
+import org.kitweft.pattern.Sticking;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Level;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.Warmup;
+
+/**
+ * Reach and no crossing, counted by the engine, by an automaton (built, made minimal, counted), by
+ * a constraint solver that visits all solutions, and by plain enumeration. Whoever cannot finish a
+ * size in {@value #LIMIT_SECONDS} s stops there and returns -1: it did not finish. All that finish
+ * must agree.
+ */
+@org.openjdk.jmh.annotations.State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Fork(1)
+@Warmup(iterations = 2, time = 1)
+@Measurement(iterations = 3, time = 1)
+public class RivalsBenchmark {
+    private static final int LIMIT_SECONDS = 3;
+
+    /** Strokes and sounds a hand. */
+    @Param({"6x6", "16x12", "32x20"})
+    public String size = "";
+
+    private Recipe recipe = Recipe.plain(Sticking.parse("RL"), BuiltInKits.load("five-piece"));
+    private Choices choices = Choices.NONE;
+    private List<Rule> rules = List.of();
+    private List<Surface> surfaces = List.of();
+    private double reach;
+    private String letters = "";
+    private long deadline;
+
+    /** Sets the task, and checks that those who finish agree. */
+    @Setup(Level.Trial)
+    public void set() {
+        int strokes = Integer.parseInt(size.substring(0, size.indexOf('x')));
+        int sounds = Integer.parseInt(size.substring(size.indexOf('x') + 1));
+        Kit kit = BuiltInKits.load(sounds > 12 ? "marimba" : "extended");
+        reach = sounds > 12 ? 20 : 60;
+        letters = "RLRRLRLL".repeat(8).substring(0, strokes);
+        recipe = Recipe.plain(Sticking.parse(letters), kit);
+        choices = Tasks.hands(kit, sounds);
+        rules = List.of(new Rule.Reach(reach), Rule.NoCrossing.usual());
+        surfaces = choices.of(Letter.R).stream().map(kit::surfaceOf).toList();
+        BigInteger total = engine();
+        for (BigInteger other : List.of(automaton(), solver(), enumeration())) {
+            if (other.signum() >= 0 && !other.equals(total)) {
+                throw new IllegalStateException("%s counts %s".formatted(total, other));
+            }
+        }
+    }
+
+    /** The engine. */
+    @Benchmark
+    public BigInteger engine() {
+        return Possibilities.of(recipe, choices, rules).total();
+    }
+
+    private boolean reaches(int from, int to) {
+        return surfaces.get(from).distanceTo(surfaces.get(to)) <= reach + 1e-9;
+    }
+
+    private boolean uncrossed(int right, int left) {
+        return surfaces.get(left).x() - surfaces.get(right).x() <= Rule.NoCrossing.TOLERANCE + 1e-9;
+    }
+
+    private boolean follows(char letter, int right, int left, int next) {
+        int from = letter == 'R' ? right : left;
+        int newRight = letter == 'R' ? next : right;
+        int newLeft = letter == 'R' ? left : next;
+        return (from < 0 || reaches(from, next))
+                && (newRight < 0 || newLeft < 0 || uncrossed(newRight, newLeft));
+    }
+
+    /** The rival that finishes: states are where the hands stand, one layer for each stroke. */
+    @Benchmark
+    public BigInteger automaton() {
+        Map<Integer, State> layer = new HashMap<>();
+        State start = new State();
+        int base = surfaces.size() + 1;
+        layer.put(0, start);
+        for (int i = 0; i < letters.length(); i++) {
+            Map<Integer, State> next = new HashMap<>();
+            for (Map.Entry<Integer, State> entry : layer.entrySet()) {
+                int right = entry.getKey() / base - 1;
+                int left = entry.getKey() % base - 1;
+                for (int s = 0; s < surfaces.size(); s++) {
+                    if (follows(letters.charAt(i), right, left, s)) {
+                        int key =
+                                letters.charAt(i) == 'R'
+                                        ? (s + 1) * base + left + 1
+                                        : (right + 1) * base + s + 1;
+                        State target = next.computeIfAbsent(key, any -> new State());
+                        entry.getValue().addTransition(new Transition((char) ('a' + s), target));
+                    }
+                }
+            }
+            layer = next;
+        }
+        layer.values().forEach(state -> state.setAccept(true));
+        Automaton automaton = new Automaton();
+        automaton.setInitialState(start);
+        automaton.setDeterministic(true);
+        automaton.minimize();
+        return words(automaton.getInitialState(), new HashMap<>());
+    }
+
+    private static BigInteger words(State state, Map<State, BigInteger> known) {
+        BigInteger before = known.get(state);
+        if (before != null) {
+            return before;
+        }
+        BigInteger sum = state.isAccept() ? BigInteger.ONE : BigInteger.ZERO;
+        for (Transition transition : state.getTransitions()) {
+            long letters = transition.getMax() - transition.getMin() + 1L;
+            sum = sum.add(words(transition.getDest(), known).multiply(BigInteger.valueOf(letters)));
+        }
+        known.put(state, sum);
+        return sum;
+    }
+
+    /** The constraint solver: tables of allowed pairs, all solutions visited. */
+    @Benchmark
+    public BigInteger solver() {
+        Model model = new Model();
+        IntVar[] places = model.intVarArray("place", letters.length(), 0, surfaces.size() - 1);
+        Tuples reachable = new Tuples(true);
+        Tuples beside = new Tuples(true);
+        for (int one = 0; one < surfaces.size(); one++) {
+            for (int other = 0; other < surfaces.size(); other++) {
+                if (reaches(one, other)) {
+                    reachable.add(one, other);
+                }
+                if (uncrossed(one, other)) {
+                    beside.add(one, other);
+                }
+            }
+        }
+        for (int i = 1; i < letters.length(); i++) {
+            int same = letters.lastIndexOf(letters.charAt(i), i - 1);
+            int opposite = letters.lastIndexOf(letters.charAt(i) == 'R' ? 'L' : 'R', i - 1);
+            if (same >= 0) {
+                model.table(places[same], places[i], reachable).post();
+            }
+            if (opposite >= 0) {
+                boolean right = letters.charAt(i) == 'R';
+                model.table(places[right ? i : opposite], places[right ? opposite : i], beside)
+                        .post();
+            }
+        }
+        model.getSolver().limitTime(LIMIT_SECONDS * 1000L);
+        long count = 0;
+        while (model.getSolver().solve()) {
+            count++;
+        }
+        return model.getSolver().isStopCriterionMet() ? BigInteger.ONE.negate() : big(count);
+    }
+
+    /** Plain enumeration: every assignment that keeps the rules, stroke by stroke. */
+    @Benchmark
+    public BigInteger enumeration() {
+        deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(LIMIT_SECONDS);
+        long count = enumerate(0, -1, -1);
+        return big(count);
+    }
+
+    private long enumerate(int stroke, int right, int left) {
+        if (stroke == letters.length()) {
+            return 1;
+        }
+        long sum = 0;
+        for (int s = 0; s < surfaces.size(); s++) {
+            if (follows(letters.charAt(stroke), right, left, s)) {
+                boolean isRight = letters.charAt(stroke) == 'R';
+                long rest = enumerate(stroke + 1, isRight ? s : right, isRight ? left : s);
+                if (rest < 0 || System.nanoTime() > deadline) {
+                    return -1;
+                }
+                sum += rest;
+            }
+        }
+        return sum;
+    }
+
+    private static BigInteger big(long count) {
+        return BigInteger.valueOf(count);
+    }
+}
