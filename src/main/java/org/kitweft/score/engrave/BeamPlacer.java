@@ -1,8 +1,11 @@
 package org.kitweft.score.engrave;
 
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.kitweft.score.font.MusicFont;
 import org.kitweft.score.model.Beam;
@@ -18,6 +21,9 @@ final class BeamPlacer {
     private static final double STEEPEST = 0.18;
     private static final double MOST_RISE = 1;
     private static final double HOOK = 1.1;
+    private static final double CLEAR = 0.3;
+    private static final Set<Kind> OBSTACLES =
+            EnumSet.of(Kind.HEAD, Kind.PARENTHESIS, Kind.ACCIDENTAL, Kind.GRACE_HEAD);
 
     private final MusicFont font;
     private final SignList signs;
@@ -139,11 +145,43 @@ final class BeamPlacer {
             double atFirst = tip - slope * (x - x0);
             y = up ? Math.min(y, atFirst) : Math.max(y, atFirst);
         }
+        y = clearOfOthers(y, x0, width, slope, levels, up);
         if (side * y < 1.0) {
             // Beams of notes far off the staff still reach its middle.
             y = side;
         }
+        if (voice > 2) {
+            // A third voice beams beyond the first, level and clear of it.
+            double inwards = 1 + (levels - 1) * Measures.STEM_PER_BEAM;
+            double beyond =
+                    up
+                            ? Math.min(y, signs.top(x0, x0 + width, 0) - inwards)
+                            : Math.max(y, signs.bottom(x0, x0 + width, 0) + inwards);
+            return new MeasureEngraver.StemLine(x0, beyond, 0);
+        }
         return new MeasureEngraver.StemLine(x0, Math.rint(y * 4) / 4, slope);
+    }
+
+    /** Moves the beams beyond heads of the other voice that lie between their stems. */
+    private double clearOfOthers(
+            double y, double x0, double width, double slope, int levels, boolean up) {
+        double inwards = 0.5 + (levels - 1) * Measures.STEM_PER_BEAM + CLEAR;
+        double moved = y;
+        for (PlacedSign sign : signs.signs()) {
+            boolean other =
+                    sign.owner().measure() == measure
+                            && sign.owner().voice() != voice
+                            && OBSTACLES.contains(sign.kind());
+            Rectangle2D box = sign.bounds();
+            if (other && box.getMaxX() > x0 - CLEAR && box.getMinX() < x0 + width + CLEAR) {
+                double atSign = Math.max(0, Math.min(width, box.getCenterX() - x0)) * slope;
+                moved =
+                        up
+                                ? Math.min(moved, box.getMinY() - inwards - atSign)
+                                : Math.max(moved, box.getMaxY() + inwards - atSign);
+            }
+        }
+        return moved;
     }
 
     /** Where the outer beam must lie to clear the stems of grace notes under it. */

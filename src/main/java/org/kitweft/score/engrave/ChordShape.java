@@ -1,6 +1,7 @@
 package org.kitweft.score.engrave;
 
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -20,6 +21,11 @@ import org.kitweft.score.model.Sign;
 final class ChordShape {
     private static final double DOT_GAP = 0.35;
     private static final double ACCIDENTAL_GAP = 0.2;
+
+    /** Parentheses and heads less than this apart in height stand beside each other. */
+    private static final double PARENTHESIS_REACH = 1.25;
+
+    private static final double PARENTHESIS_STEP = 0.5;
 
     /** One head, where it stands. */
     record PlacedHead(Head head, Glyph glyph, double x, double y) {}
@@ -49,13 +55,13 @@ final class ChordShape {
         left = heads.stream().mapToDouble(PlacedHead::x).min().orElse(0);
         right = heads.stream().mapToDouble(h -> h.x + width(h.glyph)).max().orElse(0);
         placeParentheses();
-        placeAccidentals();
-        placeDots();
         if (chord.signs().contains(Sign.BUZZ)) {
             double half = font.bounds(Glyph.BUZZ).getMaxX();
             right = Math.max(right, stemX() + half);
             left = Math.min(left, stemX() - half);
         }
+        placeAccidentals();
+        placeDots();
         if (needsFlag()) {
             double flag = font.bounds(HeadGlyphs.flag(chord.value(), up)).getMaxX();
             right = Math.max(right, stemX() + flag);
@@ -88,17 +94,20 @@ final class ChordShape {
             taken.get(column).add(y);
             Glyph glyph = HeadGlyphs.head(head.notehead(), chord.value());
             double half = font.recommended("stemThickness") / 2;
+            // Beside a head of its own line or space a head stays clear of the stem, too.
+            boolean unison = column > 0 && taken.get(column - 1).contains(y);
+            double clear = unison ? 2 * half + 0.04 : 0;
             double headX;
             if (up) {
                 headX =
                         column == 0
                                 ? stem + half - stemSide(glyph)
-                                : stem - half + (column - 1) * 1.25;
+                                : stem - half + clear + (column - 1) * 1.25;
             } else {
                 headX =
                         column == 0
                                 ? stem - half
-                                : stem + half - width(glyph) - (column - 1) * 1.25;
+                                : stem + half - clear - width(glyph) - (column - 1) * 1.25;
             }
             heads.add(new PlacedHead(head, glyph, headX, y));
         }
@@ -113,31 +122,33 @@ final class ChordShape {
         return font.bounds(glyph).getMaxX();
     }
 
+    /** Around each ghost note, beyond stem, neighbouring heads and their parentheses. */
     private void placeParentheses() {
         double stemHalf = font.recommended("stemThickness") / 2;
+        Rectangle2D left0 = font.bounds(Glyph.PARENTHESIS_LEFT);
+        Rectangle2D right0 = font.bounds(Glyph.PARENTHESIS_RIGHT);
+        List<PlacedHead> done = new ArrayList<>();
         for (PlacedHead h : heads) {
             if (!h.head.ghost()) {
                 continue;
             }
-            boolean neighbour = heads.stream().filter(o -> Math.abs(o.y - h.y) <= 1.1).count() > 1;
-            double room = (h.glyph == Glyph.HEAD_BLACK && !neighbour) ? 0.06 : 0.2;
-            double opening = h.x - room - font.bounds(Glyph.PARENTHESIS_LEFT).getMaxX() + 0.1;
-            double end = h.x + width(h.glyph);
-            if (up && Math.abs(end - stemX()) < 0.3) {
-                end = Math.max(end, stemX() + stemHalf);
+            List<PlacedHead> near =
+                    heads.stream().filter(o -> Math.abs(o.y - h.y) < PARENTHESIS_REACH).toList();
+            double room = (h.glyph == Glyph.HEAD_BLACK && near.size() == 1) ? 0.06 : 0.2;
+            double from = near.stream().mapToDouble(PlacedHead::x).min().orElse(h.x);
+            double to = near.stream().mapToDouble(o -> o.x + width(o.glyph)).max().orElse(h.x);
+            if (up && Math.abs(to - stemX()) < 0.3) {
+                to = Math.max(to, stemX() + stemHalf);
             }
-            if (!up && Math.abs(h.x - stemX()) < 0.3) {
-                opening =
-                        Math.min(
-                                opening,
-                                stemX()
-                                        - stemHalf
-                                        - 0.08
-                                        - font.bounds(Glyph.PARENTHESIS_LEFT).getMaxX());
+            if (!up && Math.abs(from - stemX()) < 0.3) {
+                from = Math.min(from, stemX() - stemHalf - 0.1);
             }
-            double closing = end + room + 0.04 - font.bounds(Glyph.PARENTHESIS_RIGHT).getMinX();
-            add(Kind.PARENTHESIS, Glyph.PARENTHESIS_LEFT, opening, h.y);
-            add(Kind.PARENTHESIS, Glyph.PARENTHESIS_RIGHT, closing, h.y);
+            long nested = done.stream().filter(o -> Math.abs(o.y - h.y) < 1.5).count();
+            double out = room + nested * PARENTHESIS_STEP;
+            done.add(h);
+            double tuck = near.size() == 1 && h.glyph == Glyph.HEAD_BLACK && up ? 0.1 : 0;
+            add(Kind.PARENTHESIS, Glyph.PARENTHESIS_LEFT, from - out - left0.getMaxX() + tuck, h.y);
+            add(Kind.PARENTHESIS, Glyph.PARENTHESIS_RIGHT, to + out + 0.04 - right0.getMinX(), h.y);
         }
     }
 
@@ -161,9 +172,11 @@ final class ChordShape {
 
     private void placeDots() {
         double from = right;
-        if (needsFlag() && up) {
-            // The flag of a dotted note reaches down to its dot where the stem is short.
-            from = Math.max(from, stemX() + 0.35);
+        boolean anyOnLine = heads.stream().anyMatch(h -> Math.abs(h.y - Math.rint(h.y)) < 0.01);
+        if (needsFlag() && up && anyOnLine) {
+            // A dot raised off its line meets the flag's end.
+            double flag = font.bounds(HeadGlyphs.flag(chord.value(), true)).getMaxX();
+            from = Math.max(from, stemX() + flag - 0.2);
         }
         List<Double> taken = new ArrayList<>();
         for (PlacedHead h : heads) {

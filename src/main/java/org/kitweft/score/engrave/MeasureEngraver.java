@@ -211,6 +211,13 @@ final class MeasureEngraver {
         if (side * tip < 0 && Math.abs(s.tipSideY()) > 2.5) {
             tip = 0;
         }
+        if (voice.number() > 2) {
+            double x = x(chord) + s.stemX();
+            tip =
+                    s.up()
+                            ? Math.min(tip, signs.top(x - 0.1, x + 1.2, 0) - Measures.STEM)
+                            : Math.max(tip, signs.bottom(x - 0.1, x + 1.2, 0) + Measures.STEM);
+        }
         tips.put(chord, new StemLine(0, tip, 0));
         if (s.needsFlag()) {
             Glyph flag = HeadGlyphs.flag(chord.value(), s.up());

@@ -7,6 +7,7 @@ import java.util.NavigableMap;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.kitweft.score.font.Glyph;
 import org.kitweft.score.font.MusicFont;
 import org.kitweft.score.font.TextFont;
@@ -15,6 +16,7 @@ import org.kitweft.score.model.Beam;
 import org.kitweft.score.model.Chord;
 import org.kitweft.score.model.Clef;
 import org.kitweft.score.model.Event;
+import org.kitweft.score.model.Head;
 import org.kitweft.score.model.Label;
 import org.kitweft.score.model.Measure;
 import org.kitweft.score.model.Rest;
@@ -30,6 +32,8 @@ final class MeasureShape {
     private static final double SHORTEST_SPACE = 2.5;
 
     private static final double SPACE_PER_DOUBLING = 1.25;
+
+    private static final double SHIFT_GAP = 0.25;
 
     /** One instant. */
     static final class Column {
@@ -103,33 +107,66 @@ final class MeasureShape {
 
     private void addChord(MusicFont font, Clef clef, Voice voice, Chord chord, Column column) {
         boolean up = stemUp(voice, chord, clef);
-        ChordShape shape = new ChordShape(font, chord, clef, up, shift(voice, chord, clef));
-        if (chord.ornament().graceNotes() > 0) {
+        ChordShape shape = new ChordShape(font, chord, clef, up, 0);
+        boolean graced = !chord.gracedHeads().isEmpty();
+        if (graced) {
             graces.put(chord, shape.grace());
+        }
+        double shift = shift(voice, chord, clef);
+        if (shift > 0) {
+            shape = new ChordShape(font, chord, clef, up, shift - Math.min(0, shape.left()));
+            if (graced) {
+                graces.put(chord, shape.grace());
+            }
         }
         shapes.put(chord, shape);
         column.cover(shape.left(), shape.right());
     }
 
-    /** The second voice gives way to the right where its heads would touch those of the first. */
+    /** Later voices give way to the right where their heads would touch those of earlier ones. */
     private double shift(Voice voice, Chord chord, Clef clef) {
-        if (voice.number() == 1 || measure.voices().size() < 2) {
-            return 0;
+        double shift = 0;
+        for (Voice earlier : measure.voices()) {
+            if (earlier.number() == voice.number()) {
+                break;
+            }
+            for (Event event : earlier.events()) {
+                if (event.tick() == chord.tick()
+                        && event instanceof Chord other
+                        && inTheWay(earlier, other, voice, chord, clef)) {
+                    shift = Math.max(shift, shape(other).right() + SHIFT_GAP);
+                }
+            }
         }
-        Optional<Chord> first =
-                measure.voices().get(0).events().stream()
-                        .filter(e -> e instanceof Chord && e.tick() == chord.tick())
-                        .map(Chord.class::cast)
-                        .findFirst();
-        double top = ChordShape.yOf(chord.heads().get(chord.heads().size() - 1).place(), clef);
-        return first.map(f -> ChordShape.yOf(f.heads().get(0).place(), clef))
-                .filter(bottom -> top < bottom + 0.9)
-                .map(
-                        any ->
-                                shapes.get(first.get()) == null
-                                        ? 1.4
-                                        : shapes.get(first.get()).right() + 0.2)
-                .orElse(0.0);
+        return shift;
+    }
+
+    /** Whether an earlier chord is touched or crossed by a later one in the same column. */
+    private static boolean inTheWay(Voice earlier, Chord one, Voice later, Chord other, Clef clef) {
+        if (earlier.number() % 2 == later.number() % 2) {
+            return true;
+        }
+        boolean oneIsUpper = earlier.number() % 2 == 1;
+        Chord upper = oneIsUpper ? one : other;
+        Chord lower = oneIsUpper ? other : one;
+        double bottom = ChordShape.yOf(upper.heads().get(0).place(), clef);
+        double top = ChordShape.yOf(lower.heads().get(lower.heads().size() - 1).place(), clef);
+        return top < bottom + roomBetween(one, other);
+    }
+
+    /** How far apart the heads of two chords must be to stand over each other. */
+    private static double roomBetween(Chord one, Chord other) {
+        if (!one.gracedHeads().isEmpty() && !other.gracedHeads().isEmpty()) {
+            return Double.MAX_VALUE;
+        }
+        boolean tall =
+                Stream.concat(one.heads().stream(), other.heads().stream())
+                                .anyMatch(h -> h.accidental().isPresent())
+                        || !one.gracedHeads().isEmpty()
+                        || !other.gracedHeads().isEmpty();
+        boolean ghost =
+                Stream.concat(one.heads().stream(), other.heads().stream()).anyMatch(Head::ghost);
+        return tall ? 2.9 : ghost ? 1.5 : 0.9;
     }
 
     private static boolean stemUp(Voice voice, Chord chord, Clef clef) {

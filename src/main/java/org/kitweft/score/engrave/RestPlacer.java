@@ -65,7 +65,7 @@ final class RestPlacer {
                                     && voices.stream().allMatch(v -> v.events().contains(rest));
                     if (!alike) {
                         place(rest, voice, voices.size() > 1);
-                    } else if (voice.number() == 1) {
+                    } else if (voice.number() == voices.get(0).number()) {
                         place(rest, voice, false);
                     }
                 }
@@ -83,7 +83,7 @@ final class RestPlacer {
         }
         // A whole rest hangs from the line above the middle one.
         double base = rest.value() == NoteValue.WHOLE ? -1 : 0;
-        boolean low = shared && voice.number() == 2;
+        boolean low = shared && voice.number() % 2 == 0;
         double wanted = base + (!shared ? 0 : low ? SECOND_VOICE_Y : FIRST_VOICE_Y);
         double side = low ? 1 : -1;
         double y = wanted;

@@ -104,16 +104,20 @@ public final class SignList {
         return text(kind, text, style, size, x, y, Optional.empty(), owner);
     }
 
-    /** A line of text in a colour of its own. */
+    /**
+     * A line of text in a colour of its own. A character that the font does not have is shown as a
+     * question mark.
+     */
     public PlacedSign text(
             Kind kind,
-            String text,
+            String words,
             TextStyle style,
             double size,
             double x,
             double y,
             Optional<Color> colour,
             Owner owner) {
+        String text = fonts.text().showable(words);
         double up = TextFont.CAP_HEIGHT * size;
         double down = TextFont.DESCENT * size;
         return add(

@@ -23,6 +23,8 @@ public final class TextFont {
     /** How far a p reaches below the line over the size; measured on the outline. */
     public static final double DESCENT = 0.21;
 
+    private static final char UNSHOWABLE = '?';
+
     private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
 
     private final Map<TextStyle, Font> fonts = new EnumMap<>(TextStyle.class);
@@ -85,8 +87,16 @@ public final class TextFont {
         return width * size;
     }
 
-    /** Whether every character of a text has a sign in the font. */
-    public boolean canShow(String text) {
-        return Objects.requireNonNull(fonts.get(TextStyle.REGULAR)).canDisplayUpTo(text) < 0;
+    /** The text with a question mark for each character that the font has no sign for. */
+    public String showable(String text) {
+        Font font = Objects.requireNonNull(fonts.get(TextStyle.REGULAR));
+        if (font.canDisplayUpTo(text) < 0 && text.chars().noneMatch(Character::isISOControl)) {
+            return text;
+        }
+        StringBuilder shown = new StringBuilder();
+        text.codePoints()
+                .map(c -> Character.isISOControl(c) ? ' ' : font.canDisplay(c) ? c : UNSHOWABLE)
+                .forEach(shown::appendCodePoint);
+        return shown.toString();
     }
 }

@@ -47,17 +47,15 @@ final class BarWriter {
         Map<Hit, Set<Sign>> signsOf = new HashMap<>();
         hits.forEach(hit -> signsOf.put(hit, signs.signsOf(hit)));
         List<Voice> voices = new ArrayList<>();
-        List<List<Hit>> parts =
-                new Parts(groove.grid().meter(), options.oneVoice() || pitched)
-                        .voices(groove, hits);
-        for (int part = 0; part < parts.size(); part++) {
-            if (!parts.get(part).isEmpty()) {
-                Stems stems = pitched ? Stems.BY_PLACE : part == 0 ? Stems.UP : Stems.DOWN;
-                voices.add(
-                        new VoiceWriter(groove.grid())
-                                .write(part + 1, stems, onsets(parts.get(part), signsOf)));
-            }
-        }
+        Map<Integer, List<Hit>> parts = Parts.voices(groove, hits, options.oneVoice() || pitched);
+        parts.forEach(
+                (number, part) -> {
+                    Stems side = number % 2 == 1 ? Stems.UP : Stems.DOWN;
+                    Stems stems = pitched && parts.size() == 1 ? Stems.BY_PLACE : side;
+                    voices.add(
+                            new VoiceWriter(groove.grid())
+                                    .write(number, stems, onsets(part, signsOf)));
+                });
         return voices.isEmpty() ? List.of(BarRests.emptyBar(groove.grid().meter())) : voices;
     }
 

@@ -7,7 +7,7 @@ import java.util.Optional;
 /**
  * Events one after the other that fill a bar without gap.
  *
- * @param number 1 or 2
+ * @param number from 1; odd ones have their stems up, even ones down
  * @param stems which way its stems go
  * @param events in time
  * @param tuplets in time, never one inside another

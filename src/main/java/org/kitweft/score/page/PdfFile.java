@@ -8,14 +8,18 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.Set;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.kitweft.file.SafeFile;
 import org.kitweft.score.engrave.Fonts;
+import org.kitweft.score.engrave.Ink;
 import org.kitweft.score.engrave.Painter;
 import org.kitweft.score.engrave.Palette;
+import org.kitweft.score.engrave.PlacedSign;
 import org.kitweft.score.font.TextFont;
 import org.kitweft.score.font.TextStyle;
 
@@ -43,7 +47,7 @@ public final class PdfFile {
     public static void write(Sheets sheets, Fonts fonts, OutputStream out, Progress progress)
             throws IOException {
         try (PDDocument document = new PDDocument();
-                PdfBoxGraphics2DFontTextDrawer words = words()) {
+                PdfBoxGraphics2DFontTextDrawer words = words(sheets)) {
             document.getDocumentInformation().setTitle(sheets.title());
             document.getDocumentInformation().setProducer("Kitweft");
             document.setDocumentId((long) sheets.hashCode());
@@ -79,14 +83,22 @@ public final class PdfFile {
         }
     }
 
-    private static PdfBoxGraphics2DFontTextDrawer words() throws IOException {
+    /** The cuts that occur, each to be embedded as far as it is used. */
+    private static PdfBoxGraphics2DFontTextDrawer words(Sheets sheets) throws IOException {
+        Set<TextStyle> used = EnumSet.noneOf(TextStyle.class);
+        for (Sheet sheet : sheets.sheets()) {
+            for (PlacedSign sign : sheet.signs()) {
+                if (sign.ink() instanceof Ink.OfText text) {
+                    used.add(text.style());
+                }
+            }
+        }
         PdfBoxGraphics2DFontTextDrawer words = new PdfBoxGraphics2DFontTextDrawer();
-        TextFont names = TextFont.load();
-        for (TextStyle style : TextStyle.values()) {
+        for (TextStyle style : used) {
             try (InputStream in = TextFont.file(style)) {
                 words.registerFont(
-                        names.font(style, 1).getFontName(),
-                        new ByteArrayInputStream(in.readAllBytes()));
+                        style.fullName(),
+                        new ByteArrayInputStream(SfntTables.withoutLayout(in.readAllBytes())));
             }
         }
         return words;

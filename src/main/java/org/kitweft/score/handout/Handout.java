@@ -1,0 +1,243 @@
+package org.kitweft.score.handout;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.kitweft.kit.SoundName;
+import org.kitweft.lesson.Lesson;
+import org.kitweft.lesson.LessonItem;
+import org.kitweft.score.engrave.Engraver;
+import org.kitweft.score.engrave.Kind;
+import org.kitweft.score.engrave.Owner;
+import org.kitweft.score.engrave.SignList;
+import org.kitweft.score.engrave.TooDenseException;
+import org.kitweft.score.font.TextStyle;
+import org.kitweft.score.model.LegendEntry;
+import org.kitweft.score.model.Score;
+import org.kitweft.score.page.LegendBlock;
+import org.kitweft.score.page.Progress;
+import org.kitweft.score.page.Sheet;
+import org.kitweft.score.page.Sheets;
+
+/**
+ * Lays a lesson out on sheets, ready for {@code PdfFile} or {@code SheetPrinter}. Immutable and
+ * safe to share between threads.
+ */
+public final class Handout {
+    private static final double MARGIN = 42;
+    private static final double TITLE_SIZE = 21;
+    private static final double TEXT_SIZE = 10;
+    private static final double LINE = 13.5;
+    private static final double FOOT = 24;
+
+    private final Engraver engraver;
+    private final HandoutSettings settings;
+    private final double width;
+
+    /** A handout with these settings. */
+    public Handout(Engraver engraver, HandoutSettings settings) {
+        this.engraver = Objects.requireNonNull(engraver, "engraver");
+        this.settings = Objects.requireNonNull(settings, "settings");
+        this.width = settings.paper().width() - 2 * MARGIN;
+    }
+
+    /**
+     * Lays out a lesson.
+     *
+     * @param progress hears of each item
+     * @throws IllegalArgumentException if the lesson has no items
+     * @throws TooDenseException naming the bar, if one does not fit the page
+     * @throws java.util.concurrent.CancellationException if {@code progress} stops it
+     */
+    public Sheets sheets(Lesson lesson, Progress progress) {
+        if (lesson.items().isEmpty()) {
+            throw new IllegalArgumentException(
+                    "the lesson \"%s\" has no items: a handout needs at least one groove"
+                            .formatted(lesson.title()));
+        }
+        List<Block> blocks = new ArrayList<>(opening(lesson));
+        ItemBlocks itemBlocks = new ItemBlocks(engraver, settings, MARGIN, width);
+        Map<Object, Score> legends = new LinkedHashMap<>();
+        int number = 1;
+        for (LessonItem item : lesson.items()) {
+            progress.check(number - 1, lesson.items().size());
+            Score score = itemBlocks.score(item);
+            blocks.addAll(itemBlocks.blocks(number, item, score));
+            legends.merge(score.kit().name(), score, Handout::withBothLegends);
+            number++;
+        }
+        progress.check(lesson.items().size(), lesson.items().size());
+        for (Score score : legends.values()) {
+            LegendBlock legend = new LegendBlock(engraver, score, width);
+            if (!legend.isEmpty()) {
+                blocks.add(
+                        new Block(
+                                legend.height() + 14,
+                                false,
+                                (signs, y) -> legend.place(signs, MARGIN, y)));
+            }
+        }
+        ClosingBlocks closing = new ClosingBlocks(engraver.fonts().text(), MARGIN, width);
+        if (settings.practiceLog()) {
+            blocks.add(closing.practiceLog());
+        }
+        if (settings.careNotes()) {
+            blocks.add(closing.careNotes());
+        }
+        return paginate(lesson.title(), blocks);
+    }
+
+    private static Score withBothLegends(Score one, Score other) {
+        Map<SoundName, LegendEntry> entries = new LinkedHashMap<>();
+        one.legend().forEach(e -> entries.put(e.sound(), e));
+        other.legend().forEach(e -> entries.putIfAbsent(e.sound(), e));
+        List<LegendEntry> sorted = new ArrayList<>(entries.values());
+        sorted.sort((a, b) -> Integer.compare(b.place().diatonic(), a.place().diatonic()));
+        return new Score(one.kit(), one.clef(), one.measures(), sorted);
+    }
+
+    private List<Block> opening(Lesson lesson) {
+        List<Block> blocks = new ArrayList<>();
+        List<String> titleLines =
+                Words.lines(
+                        engraver.fonts().text(),
+                        TextStyle.BOLD,
+                        TITLE_SIZE,
+                        lesson.title(),
+                        width - (settings.nameLine().isBlank() ? 0 : 210));
+        double titleHeight = Math.max(1, titleLines.size()) * TITLE_SIZE * 1.15;
+        blocks.add(
+                new Block(
+                        titleHeight + 12,
+                        true,
+                        (signs, y) -> {
+                            double at = y;
+                            for (String line : titleLines) {
+                                at += TITLE_SIZE * 1.15;
+                                signs.text(
+                                        Kind.TEXT,
+                                        line,
+                                        TextStyle.BOLD,
+                                        TITLE_SIZE,
+                                        MARGIN,
+                                        at - TITLE_SIZE * 0.15,
+                                        Owner.NONE);
+                            }
+                            nameLine(signs, y + TITLE_SIZE);
+                        }));
+        List<String> remarks =
+                Words.lines(
+                        engraver.fonts().text(),
+                        TextStyle.REGULAR,
+                        TEXT_SIZE,
+                        lesson.remarks(),
+                        width);
+        for (int i = 0; i < remarks.size(); i++) {
+            String line = remarks.get(i);
+            boolean last = i == remarks.size() - 1;
+            blocks.add(
+                    new Block(
+                            LINE + (last ? 14 : 0),
+                            last,
+                            (signs, y) ->
+                                    signs.text(
+                                            Kind.TEXT,
+                                            line,
+                                            TextStyle.REGULAR,
+                                            TEXT_SIZE,
+                                            MARGIN,
+                                            y + TEXT_SIZE,
+                                            Owner.NONE)));
+        }
+        return blocks;
+    }
+
+    private void nameLine(SignList signs, double base) {
+        if (settings.nameLine().isBlank()) {
+            return;
+        }
+        double from = MARGIN + width - 190;
+        signs.text(
+                Kind.ASIDE,
+                settings.nameLine(),
+                TextStyle.REGULAR,
+                TEXT_SIZE,
+                from,
+                base,
+                Owner.NONE);
+        double words =
+                signs.fonts().text().width(TextStyle.REGULAR, TEXT_SIZE, settings.nameLine());
+        Lines.across(signs, from + words + 6, MARGIN + width, base + 1.5);
+    }
+
+    /** Fills pages from above; a heading goes with what it is about to the next page. */
+    private Sheets paginate(String title, List<Block> blocks) {
+        double bottom = settings.paper().height() - MARGIN - FOOT;
+        List<SignList> pages = new ArrayList<>();
+        SignList page = new SignList(engraver.fonts());
+        pages.add(page);
+        double y = MARGIN;
+        for (int i = 0; i < blocks.size(); i++) {
+            double needed = together(blocks, i);
+            boolean fitsFreshPage = needed <= bottom - MARGIN;
+            double measured = fitsFreshPage ? needed : blocks.get(i).height();
+            if (y + measured > bottom && y > MARGIN) {
+                page = new SignList(engraver.fonts());
+                pages.add(page);
+                y = MARGIN;
+            }
+            blocks.get(i).draw().accept(page, y);
+            y += blocks.get(i).height();
+        }
+        List<Sheet> sheets = new ArrayList<>();
+        for (int i = 0; i < pages.size(); i++) {
+            foot(pages.get(i), i + 1, pages.size());
+            sheets.add(
+                    new Sheet(
+                            settings.paper().width(),
+                            settings.paper().height(),
+                            pages.get(i).signs()));
+        }
+        return new Sheets(title, sheets);
+    }
+
+    private static double together(List<Block> blocks, int from) {
+        double height = 0;
+        for (int i = from; i < blocks.size(); i++) {
+            height += blocks.get(i).height();
+            if (!blocks.get(i).keepsWithNext()) {
+                break;
+            }
+        }
+        return height;
+    }
+
+    private void foot(SignList signs, int number, int of) {
+        double base = settings.paper().height() - MARGIN;
+        double size = 8;
+        if (!settings.footer().isBlank()) {
+            signs.text(
+                    Kind.ASIDE,
+                    settings.footer(),
+                    TextStyle.REGULAR,
+                    size,
+                    MARGIN,
+                    base,
+                    Owner.NONE);
+        }
+        if (of > 1) {
+            String words = number + " / " + of;
+            double textWidth = signs.fonts().text().width(TextStyle.REGULAR, size, words);
+            signs.text(
+                    Kind.ASIDE,
+                    words,
+                    TextStyle.REGULAR,
+                    size,
+                    MARGIN + width - textWidth,
+                    base,
+                    Owner.NONE);
+        }
+    }
+}

@@ -1,0 +1,183 @@
+package org.kitweft.score.handout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.kitweft.groove.Groove;
+import org.kitweft.groove.Meter;
+import org.kitweft.groove.Phrase;
+import org.kitweft.groove.Section;
+import org.kitweft.groove.Tempo;
+import org.kitweft.lesson.LessonItem;
+import org.kitweft.score.engrave.EngravedSystem;
+import org.kitweft.score.engrave.Engraver;
+import org.kitweft.score.engrave.Kind;
+import org.kitweft.score.engrave.Owner;
+import org.kitweft.score.engrave.SignList;
+import org.kitweft.score.font.Glyph;
+import org.kitweft.score.font.TextStyle;
+import org.kitweft.score.model.Notation;
+import org.kitweft.score.model.Score;
+import org.kitweft.score.page.ScorePage;
+
+/** The blocks of one item: heading, lines of the staff, kit with tempo steps and remarks. */
+final class ItemBlocks {
+    private static final double HEADING_SIZE = 13;
+    private static final double TEXT_SIZE = 9.5;
+    private static final double LINE = 12.5;
+    private static final double AFTER_STAFF = 12;
+    private static final double KIT_WIDTH = 150;
+    private static final double KIT_HEIGHT = 96;
+    private static final int USUAL_STEPS = 8;
+    private static final int USUAL_STEP = 6;
+    private static final double BOX = 9;
+    private static final double STEP_WIDTH = 36;
+
+    private final Engraver engraver;
+    private final HandoutSettings settings;
+    private final double left;
+    private final double width;
+
+    ItemBlocks(Engraver engraver, HandoutSettings settings, double left, double width) {
+        this.engraver = engraver;
+        this.settings = settings;
+        this.left = left;
+        this.width = width;
+    }
+
+    /** The score of an item. */
+    Score score(LessonItem item) {
+        Phrase phrase = new Phrase(List.of(new Section(item.role(), item.recipe().weave())));
+        return Notation.of(phrase, settings.notation());
+    }
+
+    List<Block> blocks(int number, LessonItem item, Score score) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(heading(number, item));
+        ScorePage.Scaled scaled = ScorePage.engrave(engraver, score, width);
+        List<EngravedSystem> systems = scaled.engraved().systems();
+        for (int i = 0; i < systems.size(); i++) {
+            EngravedSystem system = systems.get(i);
+            blocks.add(
+                    new Block(
+                            system.height() * scaled.space() + AFTER_STAFF,
+                            i == systems.size() - 1,
+                            (signs, y) -> ScorePage.place(signs, system, scaled.space(), left, y)));
+        }
+        blocks.add(practice(item, item.recipe().weave()));
+        return blocks;
+    }
+
+    private Block heading(int number, LessonItem item) {
+        return new Block(
+                HEADING_SIZE + 12,
+                true,
+                (signs, y) -> {
+                    double base = y + HEADING_SIZE;
+                    String title =
+                            item.title().isBlank() ? item.recipe().sticking().text() : item.title();
+                    String words =
+                            Words.lines(
+                                            signs.fonts().text(),
+                                            TextStyle.BOLD,
+                                            HEADING_SIZE,
+                                            number + "   " + title,
+                                            width - 110)
+                                    .get(0);
+                    signs.text(
+                            Kind.TEXT, words, TextStyle.BOLD, HEADING_SIZE, left, base, Owner.NONE);
+                    tempo(signs, item, base);
+                });
+    }
+
+    /** What the item is for, and its tempo with the note that is the beat. */
+    private void tempo(SignList signs, LessonItem item, double base) {
+        Meter meter = item.recipe().grid().meter();
+        boolean eighth = meter.unit() == 8 && !meter.isCompound();
+        String number = "= " + item.tempo().beatsPerMinute();
+        var fonts = signs.fonts();
+        double numberWidth = fonts.text().width(TextStyle.REGULAR, TEXT_SIZE, number);
+        double x = left + width - numberWidth;
+        signs.text(Kind.TEXT, number, TextStyle.REGULAR, TEXT_SIZE, x, base, Owner.NONE);
+        double scale = 3.2;
+        if (meter.isCompound()) {
+            x -= 3.5;
+            signs.glyph(Kind.TEXT, Glyph.METRONOME_DOT, scale, x, base - 1.2, Owner.NONE);
+        }
+        Glyph note = eighth ? Glyph.METRONOME_EIGHTH : Glyph.METRONOME_QUARTER;
+        x -= fonts.music().bounds(note).getMaxX() * scale + 3;
+        signs.glyph(Kind.TEXT, note, scale, x, base - 1.2, Owner.NONE);
+        String role = item.role().id();
+        x -= fonts.text().width(TextStyle.REGULAR, TEXT_SIZE, role) + 10;
+        signs.text(Kind.ASIDE, role, TextStyle.REGULAR, TEXT_SIZE, x, base, Owner.NONE);
+    }
+
+    private Block practice(LessonItem item, Groove groove) {
+        double textLeft = left + (settings.kit() ? KIT_WIDTH + 18 : 0);
+        double textWidth = left + width - textLeft;
+        List<String> lines =
+                Words.lines(
+                        engraver.fonts().text(),
+                        TextStyle.REGULAR,
+                        TEXT_SIZE,
+                        item.remarks(),
+                        textWidth);
+        List<Integer> steps = steps(item);
+        int perRow = Math.max(1, (int) (textWidth / STEP_WIDTH));
+        int rows = (steps.size() + perRow - 1) / perRow;
+        double textHeight = lines.size() * LINE + rows * (BOX + 11) + 8;
+        double height = Math.max(settings.kit() ? KIT_HEIGHT : 0, textHeight) + 18;
+        return new Block(
+                height,
+                false,
+                (signs, y) -> {
+                    if (settings.kit()) {
+                        new KitPicture(groove).place(signs, left, y, KIT_WIDTH, KIT_HEIGHT);
+                    }
+                    double at = y + 4;
+                    for (int i = 0; i < steps.size(); i++) {
+                        int row = i / perRow;
+                        step(
+                                signs,
+                                steps.get(i),
+                                textLeft + i % perRow * STEP_WIDTH,
+                                at + row * (BOX + 11));
+                    }
+                    at += rows * (BOX + 11) + 4;
+                    for (String line : lines) {
+                        at += LINE;
+                        signs.text(
+                                Kind.TEXT,
+                                line,
+                                TextStyle.REGULAR,
+                                TEXT_SIZE,
+                                textLeft,
+                                at,
+                                Owner.NONE);
+                    }
+                });
+    }
+
+    /** The item's own steps, or a ladder of sixes from its tempo. */
+    static List<Integer> steps(LessonItem item) {
+        return item.tempoSteps().isEmpty()
+                ? IntStream.range(0, USUAL_STEPS)
+                        .map(i -> item.tempo().beatsPerMinute() + i * USUAL_STEP)
+                        .filter(bpm -> bpm <= Tempo.FASTEST)
+                        .boxed()
+                        .toList()
+                : item.tempoSteps();
+    }
+
+    private static void step(SignList signs, int bpm, double x, double y) {
+        Lines.box(signs, x, y, BOX, BOX);
+        signs.text(
+                Kind.TEXT,
+                Integer.toString(bpm),
+                TextStyle.SEMIBOLD,
+                TEXT_SIZE,
+                x + BOX + 3.5,
+                y + BOX - 1.4,
+                Owner.NONE);
+    }
+}

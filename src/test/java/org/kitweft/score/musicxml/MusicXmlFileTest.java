@@ -1,0 +1,121 @@
+package org.kitweft.score.musicxml;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.kitweft.file.SafeFile;
+import org.kitweft.groove.Grid;
+import org.kitweft.groove.Groove;
+import org.kitweft.groove.Hit;
+import org.kitweft.groove.Meter;
+import org.kitweft.groove.Tempo;
+import org.kitweft.groove.Ticks;
+import org.kitweft.groove.Voicing;
+import org.kitweft.groove.Weaver;
+import org.kitweft.kit.BuiltInKits;
+import org.kitweft.kit.Kit;
+import org.kitweft.pattern.Sticking;
+import org.kitweft.score.RandomGrooves;
+import org.kitweft.score.model.Notation;
+import org.kitweft.score.model.NotationOptions;
+import org.kitweft.score.model.Score;
+import org.xml.sax.SAXException;
+
+class MusicXmlFileTest {
+    private static final int CASES = 250;
+    private static final MusicXmlSettings SETTINGS =
+            new MusicXmlSettings("Test & <title>", Optional.of(new Tempo(90)));
+
+    @Test
+    void everyFileIsValidAndSoundsAtTheGroovesOnsetsOnItsKeys() throws Exception {
+        MusicXmlSchema schema = new MusicXmlSchema();
+        for (int seed = 0; seed < CASES; seed++) {
+            Groove groove = RandomGrooves.of(seed);
+            boolean fold = seed % 2 == 0;
+            Score score =
+                    Notation.of(
+                            groove,
+                            NotationOptions.DEFAULT
+                                    .withFoldRepeats(fold)
+                                    .withOneVoice(seed % 5 == 0));
+            byte[] file = MusicXmlFile.bytes(score, SETTINGS);
+            schema.check(file);
+            assertThat(MusicXmlReader.read(file)).as("seed %d", seed).isEqualTo(expected(groove));
+        }
+    }
+
+    private static SortedSet<MusicXmlReader.Onset> expected(Groove groove) {
+        SortedSet<MusicXmlReader.Onset> onsets = new TreeSet<>();
+        for (Hit hit : groove.hits()) {
+            onsets.add(
+                    new MusicXmlReader.Onset(
+                            Ticks.quarters(hit.written()), groove.kit().sound(hit.sound()).key()));
+        }
+        return onsets;
+    }
+
+    @Test
+    void schemaRefusesWhatIsNotMusicXml() throws Exception {
+        String wrong =
+                new String(bytesOfParadiddle(), StandardCharsets.UTF_8)
+                        .replace("<duration>1</duration>", "<duration>long</duration>");
+        MusicXmlSchema schema = new MusicXmlSchema();
+        assertThatThrownBy(() -> schema.check(wrong.getBytes(StandardCharsets.UTF_8)))
+                .isInstanceOf(SAXException.class)
+                .hasMessageContaining("long");
+    }
+
+    /** MusicXML 4.0, midi-unpitched: counts from 1, so the snare's key 38 is written 39. */
+    @Test
+    void unpitchedKeysCountFromOne() {
+        assertThat(new String(bytesOfParadiddle(), StandardCharsets.UTF_8))
+                .contains("<midi-unpitched>39</midi-unpitched>")
+                .contains("version=\"4.0\">")
+                .contains("<text>R</text>");
+    }
+
+    @Test
+    void compressedFileHoldsContainerAndScore(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("groove.mxl");
+        Score score = Notation.of(paradiddle(), NotationOptions.DEFAULT);
+        MusicXmlFile.write(score, SETTINGS, file, SafeFile.Existing.KEEP);
+        List<String> names = new ArrayList<>();
+        try (ZipInputStream zip =
+                new ZipInputStream(new ByteArrayInputStream(Files.readAllBytes(file)))) {
+            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+                names.add(entry.getName());
+                if (entry.getName().equals("score.musicxml")) {
+                    assertThat(zip.readAllBytes()).isEqualTo(MusicXmlFile.bytes(score, SETTINGS));
+                }
+            }
+        }
+        assertThat(names).containsExactly("META-INF/container.xml", "score.musicxml");
+    }
+
+    private static Groove paradiddle() {
+        Kit kit = BuiltInKits.load(BuiltInKits.DEFAULT);
+        return Weaver.weave(
+                Sticking.parse(">RLRR >LRLL"),
+                kit,
+                Voicing.plain(kit),
+                new Grid(Meter.COMMON, 4, 50, false));
+    }
+
+    private static byte[] bytesOfParadiddle() {
+        return MusicXmlFile.bytes(Notation.of(paradiddle(), NotationOptions.DEFAULT), SETTINGS);
+    }
+}
