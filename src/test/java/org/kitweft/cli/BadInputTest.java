@@ -67,7 +67,7 @@ class BadInputTest {
         count;RL;--choose;RL              | choices "RL": expected a letter and its sounds, as in R=snare,high-tom
         stickings;0                       | a sticking has 1 to 512 strokes, not 0
         stickings;513                     | a sticking has 1 to 512 strokes, not 513
-        stickings;4;--from;0              | --from 0: expected 1 or more
+        stickings;4;--from;-1             | --from -1: expected 0 or more
         stickings;4;--take;-1             | --take -1: expected 0 or more
         stickings;4;--family;flams        | --family flams: expected singles, doubles, paradiddles or longer-runs
         stickings;4;--longest-run;0       | --longest-run 0: expected 1 or more

@@ -25,7 +25,7 @@ import org.kitweft.lesson.LessonItem;
 import org.kitweft.pattern.Dynamic;
 
 class DemoTest {
-    /** The bell pattern's strokes of twelve; table: shared/reference/euclidean.csv, E(7,12). */
+    /** The row bembe of shared/reference/syncopation-12.csv, x.x.xx.x.x.x, counted from 1. */
     private static final List<Integer> BELL = List.of(1, 3, 5, 6, 8, 10, 12);
 
     @TempDir Path folder;
