@@ -27,13 +27,14 @@ import picocli.CommandLine.Parameters;
 /** Writes the demo lesson, whole. */
 @Command(
         name = "demo",
-        header = "Write the demo lesson with its MIDI, WAV and picture files.",
+        header =
+                "Write the demo lesson, its handout, and its MIDI, WAV, MusicXML and picture files.",
         abbreviateSynopsis = true,
         sortOptions = false,
         description = {
             "Write the demo lesson, an evening of a percussion class in a harbour town, whole: the"
-                    + " lesson file, its text, and of each groove a MIDI file, a WAV file and a"
-                    + " picture of the grid."
+                    + " lesson file, its text, its handout as PDF, and of each groove a MIDI file, a"
+                    + " WAV file, a MusicXML file and a picture of grid and staff."
         },
         footer = {
             "",
@@ -77,6 +78,10 @@ final class DemoCommand implements Callable<Integer> {
                 "text",
                 folder.resolve("harbour-class.txt"),
                 (target, replace) -> text(LessonText.of(lesson, Symbols.UNICODE), target, replace));
+        targets.add(
+                "handout",
+                folder.resolve("harbour-class.pdf"),
+                (target, replace) -> HandoutFile.write(lesson, target, replace));
         int number = 1;
         for (LessonItem item : lesson.items()) {
             add(targets, item, "%d-%s".formatted(number, slug(item.title())));
@@ -104,6 +109,10 @@ final class DemoCommand implements Callable<Integer> {
                 name,
                 folder.resolve(name + ".png"),
                 (target, replace) -> GridImage.write(groove, item.tempo(), target, replace));
+        targets.add(
+                name,
+                folder.resolve(name + ".musicxml"),
+                new StaffFiles(groove, item.tempo())::writeMusicXml);
     }
 
     private static Timeline timeline(Groove groove, LessonItem item) {

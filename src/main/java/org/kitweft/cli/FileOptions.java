@@ -23,8 +23,30 @@ final class FileOptions {
             description = "Write the sound: WAV, 44.1 kHz, 16 bit, stereo.")
     private @Nullable Path wav;
 
-    @Option(names = "--png", paramLabel = "FILE", description = "Write the grid as a picture.")
+    @Option(
+            names = "--png",
+            paramLabel = "FILE",
+            description = "Write the grid, with the staff below, as a picture.")
     private @Nullable Path png;
+
+    @Option(
+            names = "--pdf",
+            paramLabel = "FILE",
+            description = "Write the engraved page as a PDF document, on A4.")
+    private @Nullable Path pdf;
+
+    @Option(
+            names = "--svg",
+            paramLabel = "FILE",
+            description = "Write the engraved staff as Scalable Vector Graphics.")
+    private @Nullable Path svg;
+
+    @Option(
+            names = "--musicxml",
+            paramLabel = "FILE",
+            description =
+                    "Write MusicXML 4.0 for notation programs; compressed where it ends in .mxl.")
+    private @Nullable Path musicXml;
 
     @Option(
             names = "--force",
@@ -58,6 +80,18 @@ final class FileOptions {
                     png,
                     (target, replace) ->
                             GridImage.write(groove, settings.tempo(), target, replace));
+        }
+        if (pdf != null) {
+            targets.add("--pdf", pdf, new StaffFiles(groove, settings.tempo())::writePdf);
+        }
+        if (svg != null) {
+            targets.add("--svg", svg, new StaffFiles(groove, settings.tempo())::writeSvg);
+        }
+        if (musicXml != null) {
+            targets.add(
+                    "--musicxml",
+                    musicXml,
+                    new StaffFiles(groove, settings.tempo())::writeMusicXml);
         }
         return targets;
     }

@@ -24,6 +24,7 @@ import org.kitweft.groove.Hit;
 import org.kitweft.groove.Place;
 import org.kitweft.groove.Tempo;
 import org.kitweft.kit.Kit;
+import org.kitweft.kit.LimbColours;
 import org.kitweft.kit.Notehead;
 
 /**
@@ -75,16 +76,39 @@ final class GridImage {
 
     /** Writes the picture as a PNG file. */
     static void write(Groove groove, Tempo tempo, Path target, boolean replace) throws IOException {
-        BufferedImage image = new GridImage(groove, tempo).paint();
+        BufferedImage image = of(groove, tempo);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         ImageIO.setUseCache(false);
         ImageIO.write(image, "png", bytes);
         SafeFile.write(target, replace ? Existing.REPLACE : Existing.KEEP, bytes::writeTo);
     }
 
-    /** Paints the picture. */
+    /** Paints the grid and, where its bars fit a line, the staff below. */
     static BufferedImage of(Groove groove, Tempo tempo) {
-        return new GridImage(groove, tempo).paint();
+        GridImage grid = new GridImage(groove, tempo);
+        BufferedImage above = grid.paint();
+        return new StaffFiles(groove, tempo)
+                .image(above.getWidth(), grid.scale)
+                .map(staff -> below(above, staff))
+                .orElse(above);
+    }
+
+    private static BufferedImage below(BufferedImage above, BufferedImage staff) {
+        BufferedImage both =
+                new BufferedImage(
+                        Math.max(above.getWidth(), staff.getWidth()),
+                        above.getHeight() + staff.getHeight(),
+                        BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = both.createGraphics();
+        try {
+            g.setColor(GROUND);
+            g.fillRect(0, 0, both.getWidth(), both.getHeight());
+            g.drawImage(above, 0, 0, null);
+            g.drawImage(staff, 0, above.getHeight(), null);
+        } finally {
+            g.dispose();
+        }
+        return both;
     }
 
     private int barHeight() {
@@ -214,9 +238,10 @@ final class GridImage {
                     case PLAIN -> 13;
                     case ACCENT -> 17;
                 };
-        g.setColor(LimbColours.of(first.limb()));
+        g.setColor(new Color(LimbColours.rgb(first.limb())));
         Shape shape = NoteheadShapes.of(head, x, y, size);
         g.fill(shape);
+        g.setColor(INK);
         g.setFont(font(Font.BOLD, 12));
         centred(g, GridCell.hits(hits, kit).text(), x, y + 21);
     }

@@ -6,6 +6,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import org.kitweft.groove.Groove;
 import org.kitweft.kit.Limb;
+import org.kitweft.kit.LimbColours;
 
 /** The line below a grid's picture: which colour and letter is which limb, and what cannot be. */
 final class GridLegend {
@@ -18,7 +19,7 @@ final class GridLegend {
         int x = left;
         for (Limb limb : Limb.values()) {
             if (groove.hits().stream().anyMatch(hit -> hit.limb() == limb)) {
-                g.setColor(LimbColours.of(limb));
+                g.setColor(new Color(LimbColours.rgb(limb)));
                 g.fill(new Ellipse2D.Double(x, top + 2, 11, 11));
                 String words = LimbLetters.of(limb, groove.kit()) + " " + limb.words();
                 g.setColor(INK);

@@ -16,6 +16,7 @@ import org.kitweft.groove.Groove;
 import org.kitweft.groove.Hit;
 import org.kitweft.kit.Kit;
 import org.kitweft.kit.Limb;
+import org.kitweft.kit.LimbColours;
 import org.kitweft.kit.Surface;
 import org.kitweft.score.engrave.Kind;
 import org.kitweft.score.engrave.Owner;
@@ -86,7 +87,7 @@ final class KitPicture {
         double step = 2 * TOKEN + 1;
         double at = x - step * (limbs.size() - 1) / 2;
         for (Limb limb : limbs) {
-            disc(signs, at, y, TOKEN, LimbColours.of(limb));
+            disc(signs, at, y, TOKEN, new Color(LimbColours.rgb(limb)));
             String letters = limb.shortName();
             double textWidth = signs.fonts().text().width(TextStyle.BOLD, TOKEN_SIZE, letters);
             signs.text(
@@ -96,7 +97,7 @@ final class KitPicture {
                     TOKEN_SIZE,
                     at - textWidth / 2,
                     y + TextFont.CAP_HEIGHT * TOKEN_SIZE / 2,
-                    Optional.of(Color.WHITE),
+                    Optional.of(Color.BLACK),
                     Owner.NONE);
             at += step;
         }

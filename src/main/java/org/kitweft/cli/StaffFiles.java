@@ -1,0 +1,97 @@
+package org.kitweft.cli;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.kitweft.file.SafeFile.Existing;
+import org.kitweft.groove.Groove;
+import org.kitweft.groove.Tempo;
+import org.kitweft.score.engrave.Engraver;
+import org.kitweft.score.engrave.Fonts;
+import org.kitweft.score.engrave.Palette;
+import org.kitweft.score.engrave.TooDenseException;
+import org.kitweft.score.model.Notation;
+import org.kitweft.score.model.NotationOptions;
+import org.kitweft.score.model.Score;
+import org.kitweft.score.musicxml.MusicXmlFile;
+import org.kitweft.score.musicxml.MusicXmlSettings;
+import org.kitweft.score.page.Paper;
+import org.kitweft.score.page.PdfFile;
+import org.kitweft.score.page.PngFile;
+import org.kitweft.score.page.Progress;
+import org.kitweft.score.page.ScorePage;
+import org.kitweft.score.page.Sheet;
+import org.kitweft.score.page.SvgFile;
+
+/** A groove on the staff, written to files. */
+final class StaffFiles {
+    private static final int POINTS_PER_INCH = 72;
+
+    private final Groove groove;
+    private final Tempo tempo;
+
+    StaffFiles(Groove groove, Tempo tempo) {
+        this.groove = groove;
+        this.tempo = tempo;
+    }
+
+    void writePdf(Path target, boolean replace) throws IOException {
+        Fonts fonts = Fonts.load();
+        ScorePage page = new ScorePage(new Engraver(fonts), Paper.A4);
+        PdfFile.write(
+                page.pages(score(NotationOptions.DEFAULT.withCounting(true)), title()),
+                fonts,
+                target,
+                existing(replace),
+                Progress.NONE);
+    }
+
+    void writeSvg(Path target, boolean replace) throws IOException {
+        Fonts fonts = Fonts.load();
+        SvgFile.write(
+                cutOut(fonts, Paper.A4.width()), fonts, Palette.PRINT, target, existing(replace));
+    }
+
+    void writeMusicXml(Path target, boolean replace) throws IOException {
+        MusicXmlFile.write(
+                score(NotationOptions.DEFAULT),
+                new MusicXmlSettings(title(), Optional.of(tempo)),
+                target,
+                existing(replace));
+    }
+
+    /**
+     * The staff as a picture, lines no longer than {@code width}; empty if a bar is too dense for
+     * it.
+     *
+     * @param width in pixels
+     * @param scale pixels a point
+     */
+    Optional<BufferedImage> image(int width, int scale) {
+        Fonts fonts = Fonts.load();
+        try {
+            Sheet sheet = cutOut(fonts, (double) width / scale);
+            return Optional.of(PngFile.image(sheet, fonts, Palette.PRINT, scale * POINTS_PER_INCH));
+        } catch (TooDenseException e) {
+            return Optional.empty();
+        }
+    }
+
+    private Sheet cutOut(Fonts fonts, double width) {
+        return new ScorePage(new Engraver(fonts), Paper.A4)
+                .cutOut(score(NotationOptions.DEFAULT), width);
+    }
+
+    private Score score(NotationOptions options) {
+        return Notation.of(groove, options);
+    }
+
+    private String title() {
+        return groove.sticking().text();
+    }
+
+    private static Existing existing(boolean replace) {
+        return replace ? Existing.REPLACE : Existing.KEEP;
+    }
+}
