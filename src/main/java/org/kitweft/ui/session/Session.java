@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import org.kitweft.explore.Choices;
+import org.kitweft.groove.OpeningGroove;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Role;
 import org.kitweft.groove.Tempo;
@@ -57,6 +58,11 @@ public record Session(
                     "item %d of a lesson with %d"
                             .formatted(item.getAsInt() + 1, lesson.items().size()));
         }
+    }
+
+    /** What a new user finds: the opening groove. */
+    public static Session opening() {
+        return of(OpeningGroove.recipe(), Tempo.DEFAULT);
     }
 
     /** A groove to begin with and an empty lesson. */
