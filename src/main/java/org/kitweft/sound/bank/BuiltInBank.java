@@ -55,12 +55,7 @@ public final class BuiltInBank {
         BankPlan plan = BankPlan.whole();
         List<Sample> samples = Renderer.render(plan.recipes(), progress);
         return new SoundFont(
-                NAME,
-                Seal.comment(COMMENT),
-                LICENCE,
-                samples,
-                plan.instruments(),
-                plan.presets());
+                NAME, Seal.comment(COMMENT), LICENCE, samples, plan.instruments(), plan.presets());
     }
 
     /** What {@link #cachedIn} calls its file. */

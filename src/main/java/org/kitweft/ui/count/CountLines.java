@@ -30,7 +30,9 @@ record CountLines(List<Line> lines, String missing) {
             Counts counts = Counts.of(sticking, choices);
             List<Line> lines = new ArrayList<>();
             counts.byName()
-                    .forEach((name, number) -> lines.add(new Line(name, number, words(name, counts))));
+                    .forEach(
+                            (name, number) ->
+                                    lines.add(new Line(name, number, words(name, counts))));
             return new CountLines(lines, "");
         } catch (IllegalArgumentException e) {
             return new CountLines(List.of(), e.getMessage());

@@ -32,7 +32,9 @@ public final class CountPanel extends JPanel {
         JScrollPane right = new JScrollPane(lines);
         right.setBorder(BorderFactory.createEmptyBorder());
         right.getVerticalScrollBar().setUnitIncrement(16);
-        JPanel both = new JPanel(new MigLayout("insets 0, gap 0", "[grow 100,fill][fill]", "[grow,fill]"));
+        JPanel both =
+                new JPanel(
+                        new MigLayout("insets 0, gap 0", "[grow 100,fill][fill]", "[grow,fill]"));
         both.add(left, "wmin 200");
         both.add(right, "wmin 430");
         add(both, BorderLayout.CENTER);

@@ -39,8 +39,7 @@ final class GridEdits {
         OptionalInt stroke = model.strokeAt(column);
         if (stroke.isPresent()) {
             session.edit(
-                    "Change dynamic",
-                    StrokeEdits.nextDynamic(session.recipe(), stroke.getAsInt()));
+                    "Change dynamic", StrokeEdits.nextDynamic(session.recipe(), stroke.getAsInt()));
         }
     }
 
@@ -81,8 +80,7 @@ final class GridEdits {
         OptionalInt stroke = model.strokeAt(column);
         if (stroke.isPresent()) {
             session.edit(
-                    "Return stroke",
-                    StrokeEdits.returnStroke(session.recipe(), stroke.getAsInt()));
+                    "Return stroke", StrokeEdits.returnStroke(session.recipe(), stroke.getAsInt()));
         }
     }
 
@@ -98,9 +96,7 @@ final class GridEdits {
         Kit kit = session.recipe().kit();
         Limb limb = limb(letter.get());
         int from = rowOfStroke(model, column).orElse(direction > 0 ? -1 : model.rows().size());
-        for (int row = from + direction;
-                row >= 0 && row < model.rows().size();
-                row += direction) {
+        for (int row = from + direction; row >= 0 && row < model.rows().size(); row += direction) {
             if (model.rows().get(row).sounds().stream().anyMatch(s -> kit.canStrike(limb, s))) {
                 return OptionalInt.of(row);
             }

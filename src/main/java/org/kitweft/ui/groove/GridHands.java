@@ -139,13 +139,11 @@ final class GridHands extends MouseAdapter {
             List<SoundName> sounds = row.sounds();
             for (SoundName sound : sounds) {
                 JMenuItem item = new JMenuItem(sound.text());
-                item.addActionListener(
-                        e -> stroke.ifPresent(index -> edits.moveTo(index, sound)));
+                item.addActionListener(e -> stroke.ifPresent(index -> edits.moveTo(index, sound)));
                 move.add(item);
             }
         }
-        move.setEnabled(
-                view.model().stroke(cursor.column()).flatMap(s -> s.struck()).isPresent());
+        move.setEnabled(view.model().stroke(cursor.column()).flatMap(s -> s.struck()).isPresent());
         menu.add(move);
         item(
                 menu,

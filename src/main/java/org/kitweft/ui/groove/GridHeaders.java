@@ -10,10 +10,10 @@ import java.awt.geom.RoundRectangle2D;
 import java.util.Optional;
 import javax.swing.JComponent;
 import org.kitweft.groove.Groove;
+import org.kitweft.groove.Recipe;
 import org.kitweft.kit.Limb;
 import org.kitweft.pattern.Stroke;
 import org.kitweft.ui.session.VoicingEdits;
-import org.kitweft.groove.Recipe;
 import org.kitweft.ui.theme.Inks;
 import org.kitweft.ui.theme.LimbColors;
 import org.kitweft.ui.theme.Paints;
@@ -111,7 +111,9 @@ final class GridHeaders {
         }
 
         private int line() {
-            return Math.max(UIScale.scale(20), getFontMetrics(Paints.font(1, true)).getHeight() + UIScale.scale(4));
+            return Math.max(
+                    UIScale.scale(20),
+                    getFontMetrics(Paints.font(1, true)).getHeight() + UIScale.scale(4));
         }
 
         private int height() {

@@ -17,7 +17,12 @@ import org.kitweft.groove.Hit;
  * @param conflicts what keeps it from being played
  */
 public record GridMark(
-        Hit hit, int row, double column, OptionalInt layer, boolean moved, List<Conflict> conflicts) {
+        Hit hit,
+        int row,
+        double column,
+        OptionalInt layer,
+        boolean moved,
+        List<Conflict> conflicts) {
     public GridMark {
         conflicts = List.copyOf(conflicts);
     }

@@ -150,9 +150,7 @@ public final class GridModel {
                         layerOf(hit),
                         hit.source() == HitSource.STROKE
                                 && hit.stroke().isPresent()
-                                && groove.voicing()
-                                        .strokes()
-                                        .containsKey(hit.stroke().getAsInt()),
+                                && groove.voicing().strokes().containsKey(hit.stroke().getAsInt()),
                         conflicts));
     }
 
@@ -190,7 +188,9 @@ public final class GridModel {
         int size = groove.sticking().size();
         int perBar = columnsPerBar();
         int period =
-                groove.grid().overTheBar() ? Integer.MAX_VALUE : (size + perBar - 1) / perBar * perBar;
+                groove.grid().overTheBar()
+                        ? Integer.MAX_VALUE
+                        : (size + perBar - 1) / perBar * perBar;
         for (int column = 0; column < columns(); column++) {
             strokeAt.put(column, column % period % size);
         }

@@ -92,8 +92,10 @@ final class GridView extends JComponent implements Scrollable {
 
     /** Paints again where the playhead was and is. */
     void movePlayhead(OptionalInt before, OptionalInt now) {
-        before.ifPresent(column -> repaint(cell(0, column).x - 1, 0, size.cellWidth() + 2, getHeight()));
-        now.ifPresent(column -> repaint(cell(0, column).x - 1, 0, size.cellWidth() + 2, getHeight()));
+        before.ifPresent(
+                column -> repaint(cell(0, column).x - 1, 0, size.cellWidth() + 2, getHeight()));
+        now.ifPresent(
+                column -> repaint(cell(0, column).x - 1, 0, size.cellWidth() + 2, getHeight()));
     }
 
     @Override
@@ -102,8 +104,7 @@ final class GridView extends JComponent implements Scrollable {
         try {
             Rectangle clip = g.getClipBounds();
             int first = Math.max(0, clip.x / size.cellWidth() - 1);
-            int last =
-                    Math.min(model.columns() - 1, (clip.x + clip.width) / size.cellWidth() + 1);
+            int last = Math.min(model.columns() - 1, (clip.x + clip.width) / size.cellWidth() + 1);
             g.setColor(Inks.CANVAS.color());
             g.fillRect(clip.x, clip.y, clip.width, clip.height);
             paintColumns(g, first, last);
@@ -214,7 +215,12 @@ final class GridView extends JComponent implements Scrollable {
         if (isFocusOwner()) {
             g.setColor(Inks.FOCUS.color());
             g.drawRoundRect(
-                    cell.x + 1, cell.y + 1, cell.width - 2, cell.height - 2, UIScale.scale(6), UIScale.scale(6));
+                    cell.x + 1,
+                    cell.y + 1,
+                    cell.width - 2,
+                    cell.height - 2,
+                    UIScale.scale(6),
+                    UIScale.scale(6));
         }
         if (dragRow.isPresent()) {
             Rectangle target = cell(dragRow.getAsInt(), cursor.column());

@@ -8,6 +8,7 @@ import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -131,6 +132,11 @@ public final class GrooveGrid extends JPanel {
         int row = new GridEdits(session).rowOfStroke(model, column).orElse(cursor.row());
         cursor.to(model, row, column);
         view.scrollRectToVisible(view.cell(row, column));
+    }
+
+    /** The whole grid as a picture, twice the size of the screen's, for at most a few bars. */
+    public BufferedImage picture() {
+        return new GridPicture(view.model()).paint();
     }
 
     private void follow() {

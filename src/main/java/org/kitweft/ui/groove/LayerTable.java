@@ -29,9 +29,7 @@ public final class LayerTable extends JPanel {
     private final transient SessionModel session;
     private final transient Notices notices;
     private final JPanel rows =
-            new JPanel(
-                    new MigLayout(
-                            "insets 0, gapx 10, gapy 5, wrap 5", "[][][][grow,fill][]"));
+            new JPanel(new MigLayout("insets 0, gapx 10, gapy 5, wrap 5", "[][][][grow,fill][]"));
     private final JPanel offers = new JPanel(new MigLayout("insets 0, gap 6"));
     private transient List<Layer> shown = List.of();
     private transient Optional<Kit> offered = Optional.empty();
@@ -199,8 +197,7 @@ public final class LayerTable extends JPanel {
                 .ifPresent(
                         name ->
                                 offerLayer(
-                                        words,
-                                        new Layer(limb, name, steps, Figure.parse(figure))));
+                                        words, new Layer(limb, name, steps, Figure.parse(figure))));
     }
 
     private void offerFirst(Kit kit) {

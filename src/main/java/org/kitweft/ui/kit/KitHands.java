@@ -89,9 +89,7 @@ final class KitHands extends MouseAdapter {
         }
         dragging = true;
         view.showDrag(held, event.getPoint());
-        view.plan()
-                .at(event.getX(), event.getY())
-                .ifPresentOrElse(placing::hover, placing::leave);
+        view.plan().at(event.getX(), event.getY()).ifPresentOrElse(placing::hover, placing::leave);
     }
 
     @Override

@@ -56,8 +56,7 @@ record KitModel(Recipe recipe, List<Token> tokens, List<Companion> companions) {
             }
         }
         for (Layer layer : recipe.voicing().layers()) {
-            companions.add(
-                    new Companion(layer.limb(), layer.sound(), layer.limb().shortName()));
+            companions.add(new Companion(layer.limb(), layer.sound(), layer.limb().shortName()));
         }
         companions.removeIf(companion -> !recipe.kit().has(companion.sound()));
         return new KitModel(recipe, tokens, companions);
@@ -84,13 +83,7 @@ record KitModel(Recipe recipe, List<Token> tokens, List<Companion> companions) {
 
     private static Token aside(Recipe recipe, Letter letter, String why) {
         return new Token(
-                letter,
-                Target.ALL,
-                0,
-                1,
-                VoicingEdits.limb(recipe, letter),
-                Optional.empty(),
-                why);
+                letter, Target.ALL, 0, 1, VoicingEdits.limb(recipe, letter), Optional.empty(), why);
     }
 
     Kit kit() {
@@ -106,9 +99,7 @@ record KitModel(Recipe recipe, List<Token> tokens, List<Companion> companions) {
 
     /** The doublings and layers on a surface. */
     List<Companion> beside(Surface surface) {
-        return companions.stream()
-                .filter(c -> c.sound().surface().equals(surface.id()))
-                .toList();
+        return companions.stream().filter(c -> c.sound().surface().equals(surface.id())).toList();
     }
 
     /** The tokens that lie aside. */

@@ -21,9 +21,9 @@ import org.kitweft.ui.session.Target;
 /**
  * The kit seen from the player's seat and above, where letters are put on surfaces.
  *
- * <p>Keys: a letter takes its token up, arrows move it, Enter puts it down, Shift Enter adds a place
- * to its path; S next sound, T tacet, O hands over, A accents, G ghost strokes, P all strokes,
- * Delete takes the last place away.
+ * <p>Keys: a letter takes its token up, arrows move it, Enter puts it down, Shift Enter adds a
+ * place to its path; S next sound, T tacet, O hands over, A accents, G ghost strokes, P all
+ * strokes, Delete takes the last place away.
  */
 public final class KitPanel extends JPanel {
     private static final long serialVersionUID = 1;
@@ -38,8 +38,7 @@ public final class KitPanel extends JPanel {
      *
      * @param audition strikes a sound as it is chosen
      */
-    public KitPanel(
-            SessionModel session, Playhead playhead, BiConsumer<Kit, SoundName> audition) {
+    public KitPanel(SessionModel session, Playhead playhead, BiConsumer<Kit, SoundName> audition) {
         super(new BorderLayout());
         placing = new Placing(session, audition::accept);
         view = new KitView(KitModel.of(session.recipe()), placing, playhead);

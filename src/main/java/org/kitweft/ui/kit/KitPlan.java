@@ -51,7 +51,9 @@ final class KitPlan {
         double maxY = extreme(s -> s.y() + s.diameter() / 2, false);
         scale =
                 Math.max(
-                        0.1, Math.min(area.getWidth() / (maxX - minX), area.getHeight() / (maxY - minY)));
+                        0.1,
+                        Math.min(
+                                area.getWidth() / (maxX - minX), area.getHeight() / (maxY - minY)));
         left = area.getCenterX() - scale * (minX + maxX) / 2;
         bottom = area.getCenterY() + scale * (minY + maxY) / 2;
         for (Surface surface : kit.surfaces()) {
@@ -130,9 +132,7 @@ final class KitPlan {
             Point2D there = anchor(surface);
             double along = (there.getX() - here.getX()) * dx + (there.getY() - here.getY()) * dy;
             double aside =
-                    Math.abs(
-                            (there.getX() - here.getX()) * dy
-                                    + (there.getY() - here.getY()) * dx);
+                    Math.abs((there.getX() - here.getX()) * dy + (there.getY() - here.getY()) * dx);
             double cost = along + 2 * aside;
             if (!surface.equals(from) && along > 1 && cost < least) {
                 least = cost;

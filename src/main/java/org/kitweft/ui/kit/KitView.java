@@ -115,8 +115,7 @@ final class KitView extends JComponent {
         for (int i = 0; i < aside.size(); i++) {
             places.put(
                     aside.get(i),
-                    new Point2D.Double(
-                            trayStart() + i * traySpacing(), getHeight() - tray / 2.0));
+                    new Point2D.Double(trayStart() + i * traySpacing(), getHeight() - tray / 2.0));
         }
         tokenPlaces = places;
     }
@@ -195,8 +194,7 @@ final class KitView extends JComponent {
         g.fill(shape);
         light.ifPresent(
                 color -> {
-                    g.setColor(
-                            new Color(color.getRed(), color.getGreen(), color.getBlue(), 150));
+                    g.setColor(new Color(color.getRed(), color.getGreen(), color.getBlue(), 150));
                     g.fill(shape);
                 });
         Rectangle2D box = shape.getBounds2D();
@@ -240,7 +238,8 @@ final class KitView extends JComponent {
         double y =
                 anchor.getY()
                         + (occupied
-                                ? tokenRadius() + UIScale.scale(2) * factor
+                                ? tokenRadius()
+                                        + UIScale.scale(2) * factor
                                         + (Math.max(1, rows) - 1) * tokenRadius() * 1.9
                                 : 0);
         written(g, name, anchor.getX(), y);
@@ -280,8 +279,7 @@ final class KitView extends JComponent {
             Point2D at = slot(surface, tokens + i, tokens + beside.size());
             double side = tokenRadius() * 1.7;
             Rectangle2D square =
-                    new Rectangle2D.Double(
-                            at.getX() - side / 2, at.getY() - side / 2, side, side);
+                    new Rectangle2D.Double(at.getX() - side / 2, at.getY() - side / 2, side, side);
             g.setColor(LimbColors.of(companion.limb()));
             g.fill(square);
             g.setColor(LimbColors.of(companion.limb()).darker());
@@ -302,7 +300,8 @@ final class KitView extends JComponent {
         g.setColor(Inks.QUIET.color());
         g.setFont(Paints.font(0.85 * Math.sqrt(factor), false));
         int baseline = (int) (y + g.getFontMetrics().getAscent() / 2.0 - 1);
-        g.drawString(aside.isEmpty() ? "All letters are placed" : "Aside", UIScale.scale(12), baseline);
+        g.drawString(
+                aside.isEmpty() ? "All letters are placed" : "Aside", UIScale.scale(12), baseline);
         if (!aside.isEmpty()) {
             String why = aside.get(0).why();
             boolean alike = aside.stream().allMatch(token -> token.why().equals(why));
@@ -334,7 +333,10 @@ final class KitView extends JComponent {
             g.setFont(Paints.font(0.72 * factor, true));
             g.setColor(Inks.TEXT.color());
             Paints.centred(
-                    g, Integer.toString(token.turn() + 1), at.getX() + r * 0.95, at.getY() - r * 0.8);
+                    g,
+                    Integer.toString(token.turn() + 1),
+                    at.getX() + r * 0.95,
+                    at.getY() - r * 0.8);
         }
     }
 }

@@ -67,7 +67,9 @@ final class Placing {
     void choose(Letter chosen) {
         letter = chosen;
         over = KitModel.of(recipe()).surfaceOf(chosen, target);
-        say(over.map(this::offer).orElse("%s: choose a surface with the arrow keys".formatted(chosen)));
+        say(
+                over.map(this::offer)
+                        .orElse("%s: choose a surface with the arrow keys".formatted(chosen)));
     }
 
     /** Places for all strokes, accents or ghost strokes from now on. */

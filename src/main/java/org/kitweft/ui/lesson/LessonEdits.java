@@ -56,9 +56,7 @@ public final class LessonEdits {
         return session.with(session.lesson().withItems(items), next);
     }
 
-    /**
-     * An item one place up (-1) or down (1); the session itself where it cannot go.
-     */
+    /** An item one place up (-1) or down (1); the session itself where it cannot go. */
     public static Session move(Session session, int index, int direction) {
         List<LessonItem> items = new ArrayList<>(session.lesson().items());
         int to = index + direction;

@@ -2,11 +2,8 @@ package org.kitweft.ui.lesson;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
-import java.util.function.IntConsumer;
-import java.util.function.UnaryOperator;
-import java.awt.KeyboardFocusManager;
-import javax.swing.JComponent;
 import java.awt.Insets;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
@@ -14,10 +11,13 @@ import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
+import java.util.function.IntConsumer;
+import java.util.function.UnaryOperator;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
@@ -122,10 +122,15 @@ public final class LessonPanel extends JPanel {
     }
 
     private void listen() {
-        typing(title, text -> keep("Lesson title", s -> s.with(s.lesson().withTitle(text), s.item())));
+        typing(
+                title,
+                text -> keep("Lesson title", s -> s.with(s.lesson().withTitle(text), s.item())));
         typing(
                 remarks,
-                text -> keep("Lesson remarks", s -> s.with(s.lesson().withRemarks(text), s.item())));
+                text ->
+                        keep(
+                                "Lesson remarks",
+                                s -> s.with(s.lesson().withRemarks(text), s.item())));
         typing(
                 itemTitle,
                 text -> selected(i -> keep("Item title", s -> LessonEdits.title(s, i, text))));
@@ -209,8 +214,7 @@ public final class LessonPanel extends JPanel {
         selected(
                 i -> {
                     session.edit("Move item", LessonEdits.move(session.session(), i, direction));
-                    items.setSelectedIndex(
-                            Math.max(0, Math.min(model.size() - 1, i + direction)));
+                    items.setSelectedIndex(Math.max(0, Math.min(model.size() - 1, i + direction)));
                 });
     }
 

@@ -1,4 +1,6 @@
-/** The player as the window sees it: what plays and where the playhead stands, on the event thread. */
+/**
+ * The player as the window sees it: what plays and where the playhead stands, on the event thread.
+ */
 @NullMarked
 package org.kitweft.ui.play;
 

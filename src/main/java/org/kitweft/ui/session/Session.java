@@ -100,7 +100,8 @@ public record Session(
 
     /** The same with another recipe; the text follows where the sticking is another. */
     public Session with(Recipe other) {
-        String written = other.sticking().equals(recipe.sticking()) ? text : other.sticking().text();
+        String written =
+                other.sticking().equals(recipe.sticking()) ? text : other.sticking().text();
         return new Session(written, other, tempo, role, choices, lesson, item);
     }
 

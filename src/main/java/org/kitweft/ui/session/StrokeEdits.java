@@ -29,8 +29,7 @@ public final class StrokeEdits {
     /** A stroke with another dynamic. A rest stays. */
     public static Recipe withDynamic(Recipe recipe, int stroke, Dynamic dynamic) {
         Optional<Stroke.Struck> struck = recipe.sticking().strokes().get(stroke).struck();
-        return struck.map(
-                        s -> recipe.with(recipe.sticking().with(stroke, s.withDynamic(dynamic))))
+        return struck.map(s -> recipe.with(recipe.sticking().with(stroke, s.withDynamic(dynamic))))
                 .orElse(recipe);
     }
 

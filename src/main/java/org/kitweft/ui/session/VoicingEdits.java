@@ -24,8 +24,7 @@ public final class VoicingEdits {
      */
     public static Limb limbOn(Recipe recipe, Letter letter, Surface surface) {
         Limb own = limb(recipe, letter);
-        return Stream.concat(
-                        Stream.of(own, own.opposite()), surface.limbs().stream().sorted())
+        return Stream.concat(Stream.of(own, own.opposite()), surface.limbs().stream().sorted())
                 .filter(limb -> surface.limbs().contains(limb))
                 .findFirst()
                 .orElseThrow();
@@ -72,8 +71,7 @@ public final class VoicingEdits {
             sounds.clear();
         }
         sounds.add(sound);
-        return recipe.with(
-                voicing.with(letter, target.with(before, sounds).withTacet(false)));
+        return recipe.with(voicing.with(letter, target.with(before, sounds).withTacet(false)));
     }
 
     /** Takes one place of a path away; the last one stays. */

@@ -42,9 +42,7 @@ final class CataloguePane extends JPanel {
     private transient Tasks.Running running = () -> {};
 
     CataloguePane(Tasks tasks, Consumer<Sticking> chosen) {
-        super(
-                new MigLayout(
-                        "insets 10, wrap 2, gapx 14", "[][grow,fill]", "[][][][][][][]push[]"));
+        super(new MigLayout("insets 10, wrap 2, gapx 14", "[][grow,fill]", "[][][][][][][]push[]"));
         this.tasks = tasks;
         family.addItem(ANY);
         for (StickingFamily one : StickingFamily.values()) {
@@ -111,9 +109,7 @@ final class CataloguePane extends JPanel {
                 (Integer) strokes.getValue(),
                 StickingFilter.start(start.getText()),
                 (Integer) run.getValue(),
-                chosen <= 0
-                        ? Optional.empty()
-                        : Optional.of(StickingFamily.values()[chosen - 1]),
+                chosen <= 0 ? Optional.empty() : Optional.of(StickingFamily.values()[chosen - 1]),
                 leadChanges.isSelected(),
                 oneOfEachCycle.isSelected(),
                 sameSwapped.isSelected());
@@ -124,7 +120,8 @@ final class CataloguePane extends JPanel {
         model.addAll(stickings.subList(0, Math.min(MOST_SHOWN, stickings.size())));
         found.setText(
                 stickings.size() > MOST_SHOWN
-                        ? String.format(Locale.ENGLISH, "More than %,d; these are the first", MOST_SHOWN)
+                        ? String.format(
+                                Locale.ENGLISH, "More than %,d; these are the first", MOST_SHOWN)
                         : stickings.size() == 1
                                 ? "One sticking"
                                 : String.format(Locale.ENGLISH, "%,d stickings", stickings.size()));

@@ -94,7 +94,10 @@ public final class StickingBar extends JPanel {
         steps.addActionListener(
                 e -> grid("Steps", g -> g.withStepsPerBeat((Integer) steps.getSelectedItem())));
         meter.addActionListener(
-                e -> grid("Meter", g -> g.withMeter(Meter.parse((String) meter.getSelectedItem()))));
+                e ->
+                        grid(
+                                "Meter",
+                                g -> g.withMeter(Meter.parse((String) meter.getSelectedItem()))));
         overTheBar.addActionListener(
                 e -> grid("Over the bar", g -> g.withOverTheBar(overTheBar.isSelected())));
         bars.addActionListener(e -> bars(String.valueOf(bars.getSelectedItem()).strip()));

@@ -10,19 +10,15 @@ import javax.swing.BorderFactory;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
-import javax.swing.JCheckBox;
-import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JSpinner;
 import javax.swing.JTabbedPane;
 import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
-import javax.swing.SpinnerNumberModel;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
@@ -96,7 +92,8 @@ public final class StickingChooser {
                                             .forEach(model::addElement);
                                 }));
         onTake(list, rudiment -> chosen.accept(rudiment.sticking()));
-        JPanel panel = new JPanel(new MigLayout("insets 10, wrap 1", "[grow,fill]", "[][grow,fill]"));
+        JPanel panel =
+                new JPanel(new MigLayout("insets 10, wrap 1", "[grow,fill]", "[][grow,fill]"));
         panel.add(search);
         panel.add(new JScrollPane(list), "wmin 520");
         return panel;
@@ -158,9 +155,7 @@ public final class StickingChooser {
                     list,
                     "%d  %s    %s"
                             .formatted(
-                                    rudiment.number(),
-                                    rudiment.name(),
-                                    rudiment.sticking().text()),
+                                    rudiment.number(), rudiment.name(), rudiment.sticking().text()),
                     index,
                     selected,
                     focus);

@@ -55,8 +55,7 @@ record StickingFilter(
 
     /** All that answer to it, lazily. */
     Stream<Sticking> matches() {
-        return new Catalogue(strokes)
-                .startingWith(start).filter(this::accepts);
+        return new Catalogue(strokes).startingWith(start).filter(this::accepts);
     }
 
     private boolean accepts(Sticking sticking) {

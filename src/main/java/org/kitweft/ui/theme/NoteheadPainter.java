@@ -26,7 +26,13 @@ public final class NoteheadPainter {
      * @param size width and height in pixels of the graphics
      */
     public static void paint(
-            Graphics2D g, Notehead notehead, double x, double y, double size, Color fill, Color edge) {
+            Graphics2D g,
+            Notehead notehead,
+            double x,
+            double y,
+            double size,
+            Color fill,
+            Color edge) {
         Shape shape = shape(notehead, x, y, size);
         g.setColor(fill);
         g.fill(shape);

@@ -43,11 +43,7 @@ final class LimbSwitches extends JPanel {
         mutes.forEach(
                 (limb, button) ->
                         button.addActionListener(
-                                e ->
-                                        play.change(
-                                                s ->
-                                                        s.withMuted(
-                                                                flipped(s.muted(), limb)))));
+                                e -> play.change(s -> s.withMuted(flipped(s.muted(), limb)))));
         solos.forEach(
                 (limb, button) ->
                         button.addActionListener(

@@ -23,7 +23,6 @@ import net.miginfocom.swing.MigLayout;
 import org.kitweft.groove.Grid;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Tempo;
-import org.kitweft.kit.Limb;
 import org.kitweft.sound.PlaySettings;
 import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.session.Session;
@@ -50,8 +49,7 @@ public final class TransportBar extends JPanel {
     private final JSpinner countIn =
             new JSpinner(new SpinnerNumberModel(0, 0, PlaySettings.MOST_COUNT_IN, 1));
     private final JSpinner swing =
-            new JSpinner(
-                    new SpinnerNumberModel(Grid.STRAIGHT, Grid.STRAIGHT, Grid.MOST_SWING, 1));
+            new JSpinner(new SpinnerNumberModel(Grid.STRAIGHT, Grid.STRAIGHT, Grid.MOST_SWING, 1));
     private final LimbSwitches limbs;
     private final JSlider level = new JSlider(0, 100, (int) (PlaySettings.LOW_LEVEL * 100));
     private final JLabel levelHint = new JLabel("start low");
@@ -67,7 +65,10 @@ public final class TransportBar extends JPanel {
         this.play = play;
         this.clock = clock;
         this.limbs = new LimbSwitches(play);
-        setLayout(new MigLayout("insets 6 10 6 10, gap 6", "[]10[][][]14[][]10[][]10[][]14[]14:push[][][]"));
+        setLayout(
+                new MigLayout(
+                        "insets 6 10 6 10, gap 6",
+                        "[]10[][][]14[][]10[][]10[][]14[]14:push[][][]"));
         setBorder(BorderFactory.createMatteBorder(1, 0, 0, 0, Inks.THREAD.color()));
         fill();
         listen();
@@ -141,8 +142,7 @@ public final class TransportBar extends JPanel {
         if (!following) {
             Session now = session.session();
             Recipe recipe = now.recipe();
-            session.keepEditing(
-                    "Swing", now.with(recipe.with(recipe.grid().withSwing(percent))));
+            session.keepEditing("Swing", now.with(recipe.with(recipe.grid().withSwing(percent))));
         }
     }
 

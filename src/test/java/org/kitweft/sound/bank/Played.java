@@ -17,8 +17,8 @@ import javax.sound.sampled.AudioInputStream;
 import org.kitweft.sound.bank.render.Wave;
 
 /**
- * A few notes through the JDK's synthesizer as a stream, dry (no reverb, no chorus) and without its automatic gain
- * control, so that what comes out is what the bank holds.
+ * A few notes through the JDK's synthesizer as a stream, dry (no reverb, no chorus) and without its
+ * automatic gain control, so that what comes out is what the bank holds.
  */
 final class Played {
     private static final int RATE = 44_100;
@@ -70,7 +70,8 @@ final class Played {
     /** Left and right, full scale 1. */
     double[][] render(Soundbank bank, double seconds) {
         AudioSynthesizer synthesizer = new SoftSynthesizer();
-        AudioFormat format = new AudioFormat(AudioFormat.Encoding.PCM_FLOAT, RATE, 32, 2, 8, RATE, false);
+        AudioFormat format =
+                new AudioFormat(AudioFormat.Encoding.PCM_FLOAT, RATE, 32, 2, 8, RATE, false);
         Map<String, Object> settings =
                 Map.of(
                         "load default soundbank", false,
@@ -96,7 +97,10 @@ final class Played {
     }
 
     private static double[][] channels(byte[] bytes) {
-        var floats = java.nio.ByteBuffer.wrap(bytes).order(java.nio.ByteOrder.LITTLE_ENDIAN).asFloatBuffer();
+        var floats =
+                java.nio.ByteBuffer.wrap(bytes)
+                        .order(java.nio.ByteOrder.LITTLE_ENDIAN)
+                        .asFloatBuffer();
         double[][] both = new double[2][bytes.length / 8];
         for (int i = 0; i < both[0].length; i++) {
             both[0][i] = floats.get();

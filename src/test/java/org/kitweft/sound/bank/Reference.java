@@ -15,7 +15,12 @@ final class Reference {
 
     static List<CSVRecord> rows(String table) {
         CSVFormat format =
-                CSVFormat.DEFAULT.builder().setCommentMarker('#').setHeader().setSkipHeaderRecord(true).get();
+                CSVFormat.DEFAULT
+                        .builder()
+                        .setCommentMarker('#')
+                        .setHeader()
+                        .setSkipHeaderRecord(true)
+                        .get();
         String path = "/org/kitweft/shared/reference/" + table;
         try (var reader =
                 new InputStreamReader(

@@ -5,7 +5,10 @@ import org.apache.commons.math3.transform.DftNormalization;
 import org.apache.commons.math3.transform.FastFourierTransformer;
 import org.apache.commons.math3.transform.TransformType;
 
-/** Power over frequency of a stretch of samples: Hann window, zeros up to a power of two, Commons Math's FFT. */
+/**
+ * Power over frequency of a stretch of samples: Hann window, zeros up to a power of two, Commons
+ * Math's FFT.
+ */
 final class Spectrum {
     private final double[] power;
     private final double step;
@@ -30,7 +33,9 @@ final class Spectrum {
                         .transform(windowed, TransformType.FORWARD);
         double[] power = new double[points / 2];
         for (int k = 0; k < power.length; k++) {
-            power[k] = bins[k].getReal() * bins[k].getReal() + bins[k].getImaginary() * bins[k].getImaginary();
+            power[k] =
+                    bins[k].getReal() * bins[k].getReal()
+                            + bins[k].getImaginary() * bins[k].getImaginary();
         }
         return new Spectrum(power, (double) rate / points);
     }
@@ -56,7 +61,9 @@ final class Spectrum {
         return sum;
     }
 
-    /** The strongest frequency between two, its peak refined by a parabola through the logarithms. */
+    /**
+     * The strongest frequency between two, its peak refined by a parabola through the logarithms.
+     */
     double peak(double low, double high) {
         int best = (int) Math.ceil(low / step);
         for (int k = best; k <= high / step; k++) {

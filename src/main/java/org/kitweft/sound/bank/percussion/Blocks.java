@@ -110,7 +110,8 @@ final class Blocks {
     private static Voice block(double hertz) {
         return Body.lasting(0.3)
                 .struck(0.45, 0.55)
-                .modes(hertz, 1, 1, 0.11, 1.36, 0.25, 0.05, 2.48, 0.5, 0.05, 3.9, 0.35, 0.035, 5.6,
+                .modes(
+                        hertz, 1, 1, 0.11, 1.36, 0.25, 0.05, 2.48, 0.5, 0.05, 3.9, 0.35, 0.035, 5.6,
                         0.25, 0.02)
                 .tapped(hertz * 4.5, 0.8, 0.5, 0.01);
     }

@@ -51,7 +51,9 @@ final class Effects {
                 0.12,
                 t -> 300 + 6500 * StrictMath.exp(-t / 0.011),
                 t -> StrictMath.exp(-t / 0.03),
-                3, 1.7, 0);
+                3,
+                1.7,
+                0);
     }
 
     private static Voice slap() {

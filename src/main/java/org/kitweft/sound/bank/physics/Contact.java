@@ -34,9 +34,10 @@ public record Contact(double seconds, double exponent) {
     }
 
     /**
-     * How much of frequency {@code hertz} a stroke of {@code strength} holds, 1 at 0 Hz: the spectrum of half a sine,
-     * cos(&pi;f&tau;) / (1 &minus; (2f&tau;)&sup2;), in its main part. Beyond f&tau; = 1 its zeros are bridged by their
-     * envelope, which meets it there: no real contact is a perfect half sine.
+     * How much of frequency {@code hertz} a stroke of {@code strength} holds, 1 at 0 Hz: the
+     * spectrum of half a sine, cos(&pi;f&tau;) / (1 &minus; (2f&tau;)&sup2;), in its main part.
+     * Beyond f&tau; = 1 its zeros are bridged by their envelope, which meets it there: no real
+     * contact is a perfect half sine.
      */
     public double spectrum(double hertz, double strength) {
         double x = hertz * lasting(strength);

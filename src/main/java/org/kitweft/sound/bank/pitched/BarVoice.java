@@ -54,7 +54,8 @@ record BarVoice(
         }
         Resonators.add(wave, above);
         double middle = (0.3 + 0.7 * strength) / (1.2 * here.seconds());
-        new NoiseBand(middle, 0.6, knock * StrictMath.pow(strength, 1.5), 0.0003, 0.02).addTo(wave, noise, 0);
+        new NoiseBand(middle, 0.6, knock * StrictMath.pow(strength, 1.5), 0.0003, 0.02)
+                .addTo(wave, noise, 0);
         fade(wave.samples(), start);
         // A tube answers within some periods, not at once.
         double rise = 2.5 / loop.hertz();
@@ -63,12 +64,13 @@ record BarVoice(
     }
 
     /**
-     * High bars are light and thrown off sooner: contact is given for 262 Hz, and shrinks
-     * almost with the pitch.
+     * High bars are light and thrown off sooner: contact is given for 262 Hz, and shrinks almost
+     * with the pitch.
      */
     private Contact contactAt(double hertz) {
         return new Contact(
-                contact.seconds() * StrictMath.pow(Pitch.hertz(60) / hertz, 0.8), contact.exponent());
+                contact.seconds() * StrictMath.pow(Pitch.hertz(60) / hertz, 0.8),
+                contact.exponent());
     }
 
     /** The overtones are gone when the loop begins. */

@@ -55,7 +55,8 @@ public final class Programs {
     private static BarVoice glockenspiel() {
         return new BarVoice(
                 Bar.UNIFORM,
-                Contact.ofMillis(0.3, 0.45), 0.8,
+                Contact.ofMillis(0.3, 0.45),
+                0.8,
                 k -> 5 * fall(k, 79, 26),
                 0.35,
                 0.03);
@@ -64,13 +65,21 @@ public final class Programs {
     private static BarVoice marimba() {
         return new BarVoice(
                 Bar.MARIMBA,
-                Contact.ofMillis(0.8, 0.5), 1.6, k -> 1.9 * fall(k, 48, 17), 0.25, 0.14);
+                Contact.ofMillis(0.8, 0.5),
+                1.6,
+                k -> 1.9 * fall(k, 48, 17),
+                0.25,
+                0.14);
     }
 
     private static BarVoice xylophone() {
         return new BarVoice(
                 Bar.XYLOPHONE,
-                Contact.ofMillis(0.3, 0.45), 1.1, k -> 0.75 * fall(k, 65, 20), 0.35, 0.16);
+                Contact.ofMillis(0.3, 0.45),
+                1.1,
+                k -> 0.75 * fall(k, 65, 20),
+                0.35,
+                0.16);
     }
 
     /** Halves a decay every {@code keys} keys above {@code from}. */

@@ -21,13 +21,15 @@ import org.kitweft.sound.bank.render.Wave;
  */
 public record Timpano(double hertz, int rate, double seconds) implements Voice {
     private static final double PLACE = 0.75;
+
     /** Contact at 110 Hz; a higher, tighter head throws the mallet off sooner. */
     private static final Contact FELT = Contact.ofMillis(3.4, 0.45);
 
     @Override
     public Wave render(double strength, Noise noise) {
         Wave wave = new Wave(rate, seconds);
-        Contact felt = new Contact(FELT.seconds() * StrictMath.pow(110 / hertz, 0.7), FELT.exponent());
+        Contact felt =
+                new Contact(FELT.seconds() * StrictMath.pow(110 / hertz, 0.7), FELT.exponent());
         List<Mode> modes = new ArrayList<>();
         for (Membrane.Shape shape : Membrane.all()) {
             double frequency = hertz * Kettle.ratio(shape);
