@@ -75,7 +75,10 @@ final class ChoiceChips extends JPanel implements Scrollable {
                         row.add(chip);
                     }
                     JButton all = new JButton("all");
-                    all.putClientProperty("JButton.buttonType", "borderless");
+                    all.putClientProperty("JButton.buttonType", "roundRect");
+                    all.setFont(Paints.font(0.9, true));
+                    all.setMargin(UIScale.scale(new Insets(0, 6, 0, 6)));
+                    all.putClientProperty("FlatLaf.style", "minimumWidth: 20");
                     all.setToolTipText("Every sound that " + letter + " can reach");
                     all.addActionListener(e -> choose(letter, sounds));
                     row.add(all);

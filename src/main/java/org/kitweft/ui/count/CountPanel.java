@@ -31,12 +31,13 @@ public final class CountPanel extends JPanel {
         left.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         JScrollPane right = new JScrollPane(lines);
         right.setBorder(BorderFactory.createEmptyBorder());
+        right.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         right.getVerticalScrollBar().setUnitIncrement(16);
         JPanel both =
                 new JPanel(
                         new MigLayout("insets 0, gap 0", "[grow 100,fill][fill]", "[grow,fill]"));
         both.add(left, "wmin 200");
-        both.add(right, "wmin 430");
+        both.add(right, "wmin 380");
         add(both, BorderLayout.CENTER);
         session.addListener(this::follow);
         follow();

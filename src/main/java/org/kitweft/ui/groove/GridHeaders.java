@@ -8,7 +8,6 @@ import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.geom.RoundRectangle2D;
 import java.util.Optional;
-import javax.swing.JComponent;
 import org.kitweft.groove.Groove;
 import org.kitweft.groove.Recipe;
 import org.kitweft.kit.Limb;
@@ -16,6 +15,7 @@ import org.kitweft.pattern.Stroke;
 import org.kitweft.ui.session.VoicingEdits;
 import org.kitweft.ui.theme.Inks;
 import org.kitweft.ui.theme.LimbColors;
+import org.kitweft.ui.theme.Painted;
 import org.kitweft.ui.theme.Paints;
 
 /** The names of rows beside the grid, and counting and sticking above it. */
@@ -23,7 +23,7 @@ final class GridHeaders {
     private GridHeaders() {}
 
     /** The names of surfaces. */
-    static final class Rows extends JComponent {
+    static final class Rows extends Painted {
         private static final long serialVersionUID = 1;
         private final transient GridSize size;
         private transient GridModel model;
@@ -89,7 +89,7 @@ final class GridHeaders {
     }
 
     /** How the steps are counted, and the sticking's stroke at each. */
-    static final class Columns extends JComponent {
+    static final class Columns extends Painted {
         private static final long serialVersionUID = 1;
         private final transient GridSize size;
         private transient GridModel model;

@@ -12,9 +12,6 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.OptionalInt;
-import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
 import org.kitweft.groove.Conflict;
@@ -25,6 +22,7 @@ import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.theme.Inks;
 import org.kitweft.ui.theme.LimbColors;
 import org.kitweft.ui.theme.NoteheadPainter;
+import org.kitweft.ui.theme.Painted;
 import org.kitweft.ui.theme.Paints;
 
 /**
@@ -33,7 +31,7 @@ import org.kitweft.ui.theme.Paints;
  *
  * <p>Only what lies in the clip is painted: a groove can have 512 bars.
  */
-final class GridView extends JComponent implements Scrollable {
+final class GridView extends Painted implements Scrollable {
     private static final long serialVersionUID = 1;
 
     private final transient GridSize size;
@@ -250,22 +248,6 @@ final class GridView extends JComponent implements Scrollable {
         return new Dimension(
                 model.columns() * size.cellWidth() + UIScale.scale(2),
                 gridHeight() + UIScale.scale(2));
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext =
-                    new AccessibleJComponent() {
-                        private static final long serialVersionUID = 1;
-
-                        @Override
-                        public AccessibleRole getAccessibleRole() {
-                            return AccessibleRole.CANVAS;
-                        }
-                    };
-        }
-        return accessibleContext;
     }
 
     @Override

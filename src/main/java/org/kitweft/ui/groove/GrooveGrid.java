@@ -24,6 +24,7 @@ import org.kitweft.groove.Place;
 import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.theme.Inks;
+import org.kitweft.ui.theme.Paints;
 
 /**
  * The groove as a grid: names of surfaces at the left, counting and sticking above, and what cannot
@@ -95,7 +96,9 @@ public final class GrooveGrid extends JPanel {
     }
 
     private static JComponent corner() {
-        JPanel corner = new JPanel();
+        JLabel corner = new JLabel("Groove");
+        corner.setFont(Paints.font(1, true));
+        corner.setBorder(BorderFactory.createEmptyBorder(0, UIScale.scale(12), 0, 0));
         corner.setOpaque(true);
         corner.setBackground(Inks.CANVAS.color());
         return corner;

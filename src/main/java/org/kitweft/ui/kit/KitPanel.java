@@ -17,6 +17,7 @@ import org.kitweft.kit.SoundName;
 import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.session.Target;
+import org.kitweft.ui.theme.Paints;
 
 /**
  * The kit seen from the player's seat and above, where letters are put on surfaces.
@@ -66,15 +67,18 @@ public final class KitPanel extends JPanel {
     }
 
     private JPanel header() {
-        JPanel header = new JPanel(new MigLayout("insets 4 10 4 10, gap 4", "[grow,fill][][][][]"));
+        JPanel header =
+                new JPanel(new MigLayout("insets 5 12 5 10, gap 4", "[]10[grow,fill][][][]"));
+        JLabel title = new JLabel("Kit");
+        title.setFont(Paints.font(1, true));
+        title.setLabelFor(view);
+        header.add(title);
         header.add(line, "wmin 0");
-        JLabel label = new JLabel("Place for");
-        header.add(label);
         ButtonGroup group = new ButtonGroup();
         for (Target target : Target.values()) {
             JToggleButton button = new JToggleButton(shortName(target));
             button.putClientProperty("JButton.buttonType", "toolBarButton");
-            button.setToolTipText("Place for " + target.words() + " (" + key(target) + ")");
+            button.setToolTipText("Place for %s (key %s)".formatted(target.words(), key(target)));
             button.getAccessibleContext().setAccessibleName("Place for " + target.words());
             button.addActionListener(e -> placing.aim(target));
             group.add(button);
@@ -87,8 +91,8 @@ public final class KitPanel extends JPanel {
     private static String shortName(Target target) {
         return switch (target) {
             case ALL -> "all";
-            case ACCENTS -> "> accents";
-            case GHOSTS -> "( ) ghosts";
+            case ACCENTS -> "accents";
+            case GHOSTS -> "ghosts";
         };
     }
 
@@ -111,7 +115,7 @@ public final class KitPanel extends JPanel {
     }
 
     private void follow() {
-        line.setText(placing.said().isEmpty() ? "Drag a letter, or press R L K H" : placing.said());
+        line.setText(placing.said().isEmpty() ? "drag a letter, or press its key" : placing.said());
         aims.get(placing.target()).setSelected(true);
         view.getAccessibleContext().setAccessibleDescription(line.getText());
         view.repaint();

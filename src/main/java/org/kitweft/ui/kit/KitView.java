@@ -17,17 +17,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javax.swing.JComponent;
 import org.kitweft.groove.Hit;
 import org.kitweft.kit.Notehead;
 import org.kitweft.kit.Surface;
 import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.theme.Inks;
 import org.kitweft.ui.theme.LimbColors;
+import org.kitweft.ui.theme.Painted;
 import org.kitweft.ui.theme.Paints;
 
 /** Paints the kit from above with the tokens on it; what is struck lights up. */
-final class KitView extends JComponent {
+final class KitView extends Painted {
     private static final long serialVersionUID = 1;
 
     private final transient Playhead playhead;
@@ -286,7 +286,8 @@ final class KitView extends JComponent {
             g.setStroke(new BasicStroke(UIScale.scale(1.2f)));
             g.draw(square);
             g.setColor(LimbColors.INK);
-            g.setFont(Paints.font(0.85 * factor, true));
+            double width = companion.text().length() > 2 ? 0.68 : 0.85;
+            g.setFont(Paints.font(width * factor, true));
             Paints.centred(g, companion.text(), at.getX(), at.getY());
         }
     }

@@ -1,6 +1,7 @@
 package org.kitweft.ui.sticking;
 
 import java.awt.Component;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
@@ -40,6 +41,7 @@ public final class StickingBar extends JPanel {
     private final JComboBox<String> bars =
             new JComboBox<>(new String[] {AS_NEEDED, "1", "2", "4", "8", "12", "16"});
     private final JCheckBox overTheBar = new JCheckBox("Over the bar");
+    private final transient List<JComponent> details = new ArrayList<>();
     private boolean following;
 
     /**
@@ -65,29 +67,31 @@ public final class StickingBar extends JPanel {
         choose.setToolTipText("Rudiments, and all stickings of a length");
         choose.addActionListener(e -> chooser.run());
         add(choose, "gaptop 3");
-        add(label("Steps", steps), "gaptop 7");
-        add(steps, "gaptop 3");
-        add(label("Meter", meter), "gaptop 7");
+        details.add(choose);
+        detail("Steps", steps, "gaptop 3");
         meter.setEditable(true);
-        add(meter, "gaptop 3, w 74!");
-        add(label("Bars", bars), "gaptop 7");
+        detail("Meter", meter, "gaptop 3, w 80!");
         bars.setEditable(true);
-        add(bars, "gaptop 3, w 104!");
+        detail("Bars", bars, "gaptop 3, w 122!");
         overTheBar.setToolTipText(
                 "Run over the bar line until sticking and bar meet again, instead of starting"
                         + " again with each bar");
         add(overTheBar, "gaptop 5");
+        details.add(overTheBar);
         steps.setRenderer(new StepRenderer());
         listen();
         session.addListener(this::follow);
         follow();
     }
 
-    private static JLabel label(String text, JComponent target) {
+    private void detail(String text, JComponent target, String constraints) {
         JLabel label = new JLabel(text);
         label.setLabelFor(target);
         target.getAccessibleContext().setAccessibleName(text);
-        return label;
+        add(label, "gaptop 7");
+        add(target, constraints);
+        details.add(label);
+        details.add(target);
     }
 
     private void listen() {
@@ -162,9 +166,9 @@ public final class StickingBar extends JPanel {
         return field.field();
     }
 
-    /** What can be hidden in the large view. */
-    public List<JComponent> details() {
-        return List.of(choose, steps, meter, bars, overTheBar);
+    /** Shows the field alone, or all. */
+    public void showDetails(boolean shown) {
+        details.forEach(detail -> detail.setVisible(shown));
     }
 
     /** Steps by name. */

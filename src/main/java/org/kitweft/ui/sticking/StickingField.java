@@ -174,6 +174,13 @@ final class StickingField extends JPanel {
             }
         }
 
+        /** The caret shows the place: the message need not name it again. */
+        private static String atTheCaret(TextFormatException fault) {
+            String message = fault.getMessage();
+            String rest = message.substring(message.indexOf(": ") + 2);
+            return Character.toUpperCase(rest.charAt(0)) + rest.substring(1);
+        }
+
         private int baseline(Graphics2D g) {
             return (getHeight() + g.getFontMetrics().getAscent() - g.getFontMetrics().getDescent())
                     / 2;
@@ -198,7 +205,7 @@ final class StickingField extends JPanel {
             caret.lineTo(x - arm, 1 + arm * 1.2);
             caret.closePath();
             g.fill(caret);
-            String text = fault.getMessage();
+            String text = atTheCaret(fault);
             double width = g.getFontMetrics().stringWidth(text);
             double left = x + arm * 2;
             if (left + width > getWidth()) {

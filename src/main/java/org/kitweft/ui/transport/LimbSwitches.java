@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Insets;
 import java.awt.geom.Ellipse2D;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -55,6 +56,8 @@ final class LimbSwitches extends JPanel {
         button.putClientProperty("JButton.buttonType", "toolBarButton");
         button.setToolTipText(what + limb.words());
         button.getAccessibleContext().setAccessibleName(what + limb.words());
+        button.setMargin(UIScale.scale(new Insets(2, 3, 2, 3)));
+        button.putClientProperty("FlatLaf.style", "minimumWidth: 22");
         add(button);
         return button;
     }

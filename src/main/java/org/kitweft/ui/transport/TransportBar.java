@@ -68,7 +68,7 @@ public final class TransportBar extends JPanel {
         setLayout(
                 new MigLayout(
                         "insets 6 10 6 10, gap 6",
-                        "[]10[][][]14[][]10[][]10[][]14[]14:push[][][]"));
+                        "[]10[][][]12[][]10[][]10[][]8[]12:push[][grow,fill][]"));
         setBorder(BorderFactory.createMatteBorder(1, 0, 0, 0, Inks.THREAD.color()));
         fill();
         listen();
@@ -85,7 +85,10 @@ public final class TransportBar extends JPanel {
 
     private void fill() {
         playButton.setIcon(new PlayIcon());
-        playButton.putClientProperty("JButton.buttonType", "default");
+        playButton.putClientProperty(
+                "FlatLaf.style",
+                "background: $Kitweft.accent; foreground: $Kitweft.onAccent;"
+                        + " focusedBackground: $Kitweft.accent; borderWidth: 0");
         playButton.setFont(Paints.font(1.1, true));
         playButton.setPreferredSize(UIScale.scale(new Dimension(104, 36)));
         add(playButton);
@@ -108,9 +111,9 @@ public final class TransportBar extends JPanel {
         add(label("Level", level));
         level.setPreferredSize(UIScale.scale(new Dimension(110, 24)));
         level.setToolTipText("Start low and raise it until it is comfortable");
-        add(level);
+        add(level, "wmin 80, wmax 160");
         levelHint.setForeground(Inks.QUIET.color());
-        add(levelHint, "wmin 62");
+        add(levelHint);
     }
 
     private static JLabel label(String text, JComponent target) {
@@ -171,7 +174,7 @@ public final class TransportBar extends JPanel {
             swing.setValue(session.recipe().grid().swing());
             level.setValue((int) Math.round(settings.level() * 100));
             boolean loud = settings.level() > LOUD;
-            levelHint.setText(loud ? "loud!" : "start low");
+            levelHint.setText(loud ? "loud" : "start low");
             levelHint.setForeground(loud ? Inks.FAULT.color() : Inks.QUIET.color());
             limbs.follow();
         } finally {

@@ -113,6 +113,9 @@ public final class MainWindow {
     /** What need not be there before the first look. */
     private void begin(Supplier<Player> player, Optional<Path> lesson) {
         panels.transport().focusTarget().requestFocusInWindow();
+        if (status.text().isBlank()) {
+            status.note("The space bar plays. F1 shows all keys.");
+        }
         tasks.run(
                 "",
                 progress -> player.get(),

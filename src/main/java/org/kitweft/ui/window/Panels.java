@@ -152,12 +152,13 @@ final class Panels extends JPanel {
     /** Big grid and kit only, or everything. */
     void showLarge(boolean other) {
         large = other;
-        sticking.details().forEach(detail -> detail.setVisible(!large));
-        lower.setVisible(!large);
+        sticking.showDetails(!large);
         status.setVisible(!large);
         if (large) {
             showLesson(false);
+            levels.setBottomComponent(null);
         } else {
+            levels.setBottomComponent(lower);
             levels.setDividerLocation(UPPER_SHARE);
         }
         kit.enlarge(large ? LARGE : 1);
