@@ -30,6 +30,9 @@ import org.kitweft.ui.theme.Paints;
 final class KitView extends Painted {
     private static final long serialVersionUID = 1;
 
+    /** How wide a token would be on the kit, in centimetres. */
+    private static final double TOKEN_CM = 11;
+
     private final transient Playhead playhead;
     private final transient Placing placing;
     private transient KitModel model;
@@ -133,7 +136,8 @@ final class KitView extends Painted {
     }
 
     private double tokenRadius() {
-        return UIScale.scale(13) * factor;
+        double fitting = plan.scale() * TOKEN_CM / 2;
+        return Math.max(UIScale.scale(13f), Math.min(UIScale.scale(26f), fitting)) * factor;
     }
 
     /** Where the i-th of so many signs on a surface goes: side by side, above the name. */
@@ -287,7 +291,7 @@ final class KitView extends Painted {
             g.draw(square);
             g.setColor(LimbColors.INK);
             double width = companion.text().length() > 2 ? 0.68 : 0.85;
-            g.setFont(Paints.font(width * factor, true));
+            g.setFont(Paints.font(1, true).deriveFont((float) (tokenRadius() * width)));
             Paints.centred(g, companion.text(), at.getX(), at.getY());
         }
     }
@@ -328,7 +332,9 @@ final class KitView extends Painted {
         g.setStroke(new BasicStroke(UIScale.scale(chosen ? 3f : 1.2f)));
         g.draw(disc);
         g.setColor(faint ? Inks.TEXT.color() : LimbColors.INK);
-        g.setFont(Paints.font((token.text().length() > 1 ? 0.95 : 1.15) * factor, true));
+        g.setFont(
+                Paints.font(1, true)
+                        .deriveFont((float) (r * (token.text().length() > 1 ? 0.95 : 1.15))));
         Paints.centred(g, token.text(), at.getX(), at.getY());
         if (token.turns() > 1) {
             g.setFont(Paints.font(0.72 * factor, true));

@@ -3,6 +3,7 @@ package org.kitweft.ui.window;
 import java.awt.EventQueue;
 import java.awt.Frame;
 import java.awt.KeyboardFocusManager;
+import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.io.IOException;
@@ -10,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import javax.swing.JFrame;
@@ -67,7 +69,7 @@ public final class MainWindow {
         exports = new ExportCommands(session, play, files, tasks, status, bank);
         kits = new KitCommands(session, files, tasks, status);
         help = new HelpDialogs(frame);
-        panels = new Panels(session, playhead, play, status, this::chooseSticking);
+        panels = new Panels(session, playhead, play, status, this::chooseSticking, tasks);
         wire();
         build();
     }
@@ -80,17 +82,28 @@ public final class MainWindow {
      * @param lesson a lesson file to open, if one is wanted
      */
     public static void open(Supplier<Player> player, Bank.Source bank, Optional<Path> lesson) {
-        // Reading the kit and setting up the looks take about the same time: side by side.
-        CompletableFuture<Session> first = CompletableFuture.supplyAsync(Session::opening);
         Path file =
                 WindowSettings.file(
                         System.getenv(),
                         System.getProperty("os.name", ""),
                         Path.of(System.getProperty("user.home", ".")));
-        EventQueue.invokeLater(() -> open(first, file, player, bank, lesson));
+        start(file, player, bank, lesson, window -> {});
     }
 
-    private static void open(
+    /** As {@link #open}, with settings in a file; tells on the event thread when it stands. */
+    static void start(
+            Path settingsFile,
+            Supplier<Player> player,
+            Bank.Source bank,
+            Optional<Path> lesson,
+            Consumer<MainWindow> stands) {
+        // Reading the kit and setting up the looks take about the same time: side by side.
+        CompletableFuture<Session> first = CompletableFuture.supplyAsync(Session::opening);
+        EventQueue.invokeLater(
+                () -> stands.accept(stand(first, settingsFile, player, bank, lesson)));
+    }
+
+    private static MainWindow stand(
             CompletableFuture<Session> first,
             Path settingsFile,
             Supplier<Player> player,
@@ -108,6 +121,19 @@ public final class MainWindow {
         window.frame.setVisible(true);
         fault.ifPresent(window.status::fault);
         EventQueue.invokeLater(() -> window.begin(player, lesson));
+        return window;
+    }
+
+    JFrame frame() {
+        return frame;
+    }
+
+    SessionModel session() {
+        return session;
+    }
+
+    ExportCommands exports() {
+        return exports;
     }
 
     /** What need not be there before the first look. */
@@ -208,7 +234,10 @@ public final class MainWindow {
                         quit();
                     }
                 });
-        frame.setSize(settings.width(), settings.height());
+        Rectangle screen = frame.getGraphicsConfiguration().getBounds();
+        frame.setSize(
+                Math.min(settings.width(), screen.width),
+                Math.min(settings.height(), screen.height));
         frame.setLocationRelativeTo(null);
         if (settings.maximised()) {
             frame.setExtendedState(Frame.MAXIMIZED_BOTH);

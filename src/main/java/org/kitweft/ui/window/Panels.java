@@ -12,6 +12,8 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
+import org.kitweft.score.engrave.Engraver;
+import org.kitweft.score.engrave.Fonts;
 import org.kitweft.ui.count.CountPanel;
 import org.kitweft.ui.groove.GrooveGrid;
 import org.kitweft.ui.groove.LayerTable;
@@ -22,7 +24,9 @@ import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.session.Notices;
 import org.kitweft.ui.session.SessionModel;
+import org.kitweft.ui.staff.StaffPanel;
 import org.kitweft.ui.sticking.StickingBar;
+import org.kitweft.ui.task.Tasks;
 import org.kitweft.ui.transport.TransportBar;
 
 /**
@@ -33,7 +37,8 @@ import org.kitweft.ui.transport.TransportBar;
 final class Panels extends JPanel {
     private static final long serialVersionUID = 1;
     private static final double KIT_SHARE = 0.36;
-    private static final double UPPER_SHARE = 0.66;
+    private static final double UPPER_SHARE = 0.68;
+    private static final double GROOVE_SHARE = 0.64;
     private static final double LARGE = 1.7;
 
     private final transient SessionModel session;
@@ -44,6 +49,8 @@ final class Panels extends JPanel {
     private final TransportBar transport;
     private final StatusBar status;
     private final JTabbedPane lower = new JTabbedPane();
+    private final StaffPanel staff;
+    private final JSplitPane written;
     private final JSplitPane sides;
     private final JSplitPane levels;
     private transient Supplier<LessonPanel> lesson;
@@ -54,7 +61,8 @@ final class Panels extends JPanel {
             Playhead playhead,
             PlayModel play,
             StatusBar status,
-            Runnable chooser) {
+            Runnable chooser,
+            Tasks tasks) {
         super(new BorderLayout());
         this.session = session;
         this.notices = status;
@@ -63,12 +71,21 @@ final class Panels extends JPanel {
         kit = new KitPanel(session, playhead, play::audition);
         groove = new GrooveGrid(session, playhead);
         transport = new TransportBar(session, play, System::nanoTime);
-        sides = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, kit, groove);
+        staff =
+                new StaffPanel(
+                        session,
+                        playhead,
+                        tasks,
+                        () -> new Engraver(Fonts.load()),
+                        place -> groove.goTo(place.bar(), place.step()));
+        written = new JSplitPane(JSplitPane.VERTICAL_SPLIT, groove, staff);
+        written.setResizeWeight(GROOVE_SHARE);
+        sides = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, kit, written);
         sides.setResizeWeight(KIT_SHARE);
         fillLower();
         levels = new JSplitPane(JSplitPane.VERTICAL_SPLIT, sides, lower);
         levels.setResizeWeight(UPPER_SHARE);
-        for (JSplitPane split : new JSplitPane[] {sides, levels}) {
+        for (JSplitPane split : new JSplitPane[] {written, sides, levels}) {
             split.setBorder(BorderFactory.createEmptyBorder());
             split.setContinuousLayout(true);
         }
@@ -163,6 +180,7 @@ final class Panels extends JPanel {
         }
         kit.enlarge(large ? LARGE : 1);
         groove.enlarge(large ? LARGE : 1);
+        staff.enlarge(large ? LARGE : 1);
         revalidate();
     }
 
