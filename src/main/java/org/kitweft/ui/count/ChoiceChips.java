@@ -65,7 +65,7 @@ final class ChoiceChips extends JPanel implements Scrollable {
         offered.forEach(
                 (letter, sounds) -> {
                     JLabel title = new JLabel(letter + " on");
-                    title.setFont(Paints.font(1, true));
+                    Paints.type(title, 100, true);
                     add(title, "gaptop 4");
                     JPanel row = new JPanel(new FlowWrap(UIScale.scale(4)));
                     Map<SoundName, JToggleButton> ofLetter = new LinkedHashMap<>();
@@ -76,9 +76,10 @@ final class ChoiceChips extends JPanel implements Scrollable {
                     }
                     JButton all = new JButton("all");
                     all.putClientProperty("JButton.buttonType", "roundRect");
-                    all.setFont(Paints.font(0.9, true));
+                    all.putClientProperty(
+                            "FlatLaf.style", "minimumWidth: 20; font: bold 90%");
                     all.setMargin(UIScale.scale(new Insets(0, 6, 0, 6)));
-                    all.putClientProperty("FlatLaf.style", "minimumWidth: 20");
+                    
                     all.setToolTipText("Every sound that " + letter + " can reach");
                     all.addActionListener(e -> choose(letter, sounds));
                     row.add(all);
@@ -91,7 +92,7 @@ final class ChoiceChips extends JPanel implements Scrollable {
 
     private JToggleButton chip(Letter letter, SoundName sound) {
         JToggleButton chip = new JToggleButton(name(sound));
-        chip.setFont(Paints.font(0.9, false));
+        Paints.type(chip, 90, false);
         chip.putClientProperty("JButton.buttonType", "roundRect");
         chip.setMargin(UIScale.scale(new Insets(0, 6, 0, 6)));
         chip.getAccessibleContext().setAccessibleName(letter + " may choose " + name(sound));

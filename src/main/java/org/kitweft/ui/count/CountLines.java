@@ -44,15 +44,13 @@ record CountLines(List<Line> lines, String missing) {
         int n = counts.strokes();
         String strokes = n == 1 ? "1 stroke" : n + " strokes";
         return switch (name) {
-            case STICKINGS -> "different stickings have " + strokes;
-            case ONE_PLACE_PER_LETTER -> "ways to play this one, each letter on one sound";
-            case PLACE_PER_STROKE -> "ways to play this one, each stroke on a sound of its own";
-            case ANY_STICKING -> "ways to play any sticking of " + strokes;
-            case ANY_STICKING_DIFFERENT_SOUND -> "patterns of that length sound different";
-            case ANY_STICKING_UP_TO_START ->
-                    "ways to play any, if it does not matter where one starts";
-            case DIFFERENT_SOUND_UP_TO_START ->
-                    "sound different, if it does not matter where one starts";
+            case STICKINGS -> "stickings have " + strokes;
+            case ONE_PLACE_PER_LETTER -> "ways, each letter on one sound";
+            case PLACE_PER_STROKE -> "ways, each stroke on its own";
+            case ANY_STICKING -> "ways with any sticking";
+            case ANY_STICKING_DIFFERENT_SOUND -> "of them sound different";
+            case ANY_STICKING_UP_TO_START -> "from any starting stroke";
+            case DIFFERENT_SOUND_UP_TO_START -> "and sounding different";
             case UNDER_RULES -> "ways that keep your rules";
         };
     }

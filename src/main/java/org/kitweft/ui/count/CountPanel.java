@@ -3,6 +3,7 @@ package org.kitweft.ui.count;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import javax.swing.BorderFactory;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -18,29 +19,43 @@ public final class CountPanel extends JPanel {
 
     private final transient SessionModel session;
     private final JPanel lines =
-            new JPanel(new MigLayout("insets 6 12 6 12, gapx 10, gapy 3, wrap 2", "[right][grow]"));
+            new JPanel(new MigLayout("insets 6 6 6 6, gapx 8, gapy 3, wrap 2", "[right][grow]"));
 
-    /** A panel for what the session holds. */
-    public CountPanel(SessionModel session) {
+    /**
+     * A panel for what the session holds.
+     *
+     * @param rules controls that narrow the choices down, shown below them
+     * @param list what the counts come to, shown beside them
+     */
+    public CountPanel(SessionModel session, JComponent rules, JComponent list) {
         super(new BorderLayout());
         this.session = session;
         ChoiceChips chips = new ChoiceChips(session);
-        JScrollPane left = new JScrollPane(chips);
-        left.setBorder(BorderFactory.createEmptyBorder());
-        left.getVerticalScrollBar().setUnitIncrement(16);
-        left.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        JScrollPane right = new JScrollPane(lines);
-        right.setBorder(BorderFactory.createEmptyBorder());
-        right.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        right.getVerticalScrollBar().setUnitIncrement(16);
-        JPanel both =
+        JScrollPane left = scrolling(chips);
+        JScrollPane middle = scrolling(lines);
+        JPanel narrowed = new JPanel(new BorderLayout());
+        narrowed.add(left, BorderLayout.CENTER);
+        narrowed.add(rules, BorderLayout.SOUTH);
+        JPanel all =
                 new JPanel(
-                        new MigLayout("insets 0, gap 0", "[grow 100,fill][fill]", "[grow,fill]"));
-        both.add(left, "wmin 200");
-        both.add(right, "wmin 380");
-        add(both, BorderLayout.CENTER);
+                        new MigLayout(
+                                "insets 0, gap 0",
+                                "[grow 45,fill][fill][grow 55,fill]",
+                                "[grow,fill]"));
+        all.add(narrowed, "w 330:420:");
+        all.add(middle, "wmin 270");
+        all.add(list, "w 240:420:");
+        add(all, BorderLayout.CENTER);
         session.addListener(this::follow);
         follow();
+    }
+
+    private static JScrollPane scrolling(JComponent content) {
+        JScrollPane scroll = new JScrollPane(content);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        scroll.getVerticalScrollBar().setUnitIncrement(16);
+        return scroll;
     }
 
     private void follow() {
@@ -65,7 +80,7 @@ public final class CountPanel extends JPanel {
         String brief = Numbers.brief(line.number());
         String exact = Numbers.exact(line.number());
         JLabel label = new JLabel(brief, SwingConstants.TRAILING);
-        label.setFont(Paints.font(1.08, true));
+        Paints.type(label, 108, true);
         label.setToolTipText(exact.length() > 120 ? exact.substring(0, 120) + "…" : exact);
         label.getAccessibleContext().setAccessibleName(exact + " " + line.words());
         return label;

@@ -3,6 +3,7 @@ package org.kitweft.ui.groove;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.kitweft.groove.HitSource;
 import org.kitweft.groove.Layer;
 import org.kitweft.groove.LetterVoicing;
 import org.kitweft.groove.Recipe;
@@ -117,9 +118,23 @@ final class GridEdits {
                 .findFirst();
     }
 
-    /** The sounds in a row that the stroke at a column may take, its limb's own first. */
-    List<SoundName> sounds(GridModel model, int row) {
-        return model.rows().get(row).sounds();
+    /** Pins the stroke at a column to the sound it has now, or lets it go again. */
+    void pin(GridModel model, int column) {
+        OptionalInt stroke = model.strokeAt(column);
+        model.marks().stream()
+                .filter(
+                        mark ->
+                                mark.hit().source() == HitSource.STROKE
+                                        && (int) mark.column() == column
+                                        && mark.hit().stroke().equals(stroke))
+                .findFirst()
+                .ifPresent(
+                        mark ->
+                                session.edit(
+                                        "Pin stroke",
+                                        session.session()
+                                                .pinned(
+                                                        stroke.getAsInt(), mark.hit().sound())));
     }
 
     private SoundName soundOn(GridModel model, int row, Limb limb) {

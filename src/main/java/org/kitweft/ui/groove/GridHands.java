@@ -43,6 +43,7 @@ final class GridHands extends MouseAdapter {
         Keys.bind(view, "P", () -> edits.dynamic(view.model(), cursor.column(), Dynamic.PLAIN));
         Keys.bind(view, "alt UP", () -> moveStroke(-1));
         Keys.bind(view, "alt DOWN", () -> moveStroke(1));
+        Keys.bind(view, "I", () -> edits.pin(view.model(), cursor.column()));
         Keys.bind(view, "DELETE", () -> edits.giveBack(view.model(), cursor.column()));
         Keys.bind(view, "BACK_SPACE", () -> edits.giveBack(view.model(), cursor.column()));
         Keys.bind(view, "shift F10", this::popUpAtCursor);
@@ -145,6 +146,7 @@ final class GridHands extends MouseAdapter {
         }
         move.setEnabled(view.model().stroke(cursor.column()).flatMap(s -> s.struck()).isPresent());
         menu.add(move);
+        item(menu, "Pin it, or let it go", () -> edits.pin(view.model(), cursor.column()));
         item(
                 menu,
                 "Bring it back to its letter",

@@ -8,10 +8,12 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.event.MouseEvent;
+import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
 import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
 import org.kitweft.groove.Conflict;
@@ -38,6 +40,7 @@ final class GridView extends Painted implements Scrollable {
     private final transient GridCursor cursor;
     private final transient Playhead playhead;
     private transient GridModel model;
+    private transient Set<Integer> pinned = Set.of();
     private transient OptionalInt dragRow = OptionalInt.empty();
 
     GridView(GridModel model, GridSize size, GridCursor cursor, Playhead playhead) {
@@ -51,8 +54,9 @@ final class GridView extends Painted implements Scrollable {
         cursor.addListener(this::repaint);
     }
 
-    void show(GridModel other) {
+    void show(GridModel other, Set<Integer> pinnedStrokes) {
         model = other;
+        pinned = Set.copyOf(pinnedStrokes);
         revalidate();
         repaint();
     }
@@ -189,6 +193,14 @@ final class GridView extends Painted implements Scrollable {
         g.setFont(Paints.font(1, hit.dynamic() != Dynamic.GHOST).deriveFont((float) room));
         g.setColor(LimbColors.INK);
         Paints.centred(g, letter, x, y);
+        if (hit.stroke().isPresent()
+                && mark.layer().isEmpty()
+                && pinned.contains(hit.stroke().getAsInt())) {
+            double r = size.mark() / 2 + UIScale.scale(1f);
+            g.setColor(Inks.FOCUS.color());
+            g.setStroke(new BasicStroke(UIScale.scale(2f)));
+            g.draw(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r));
+        }
         if (mark.moved()) {
             g.setColor(Inks.TEXT.color());
             double dot = UIScale.scale(4f);

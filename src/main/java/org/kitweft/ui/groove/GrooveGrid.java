@@ -13,12 +13,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.IntConsumer;
+import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.SwingConstants;
+import org.kitweft.explore.rule.Rule;
 import org.kitweft.groove.Conflict;
 import org.kitweft.groove.Place;
 import org.kitweft.ui.play.Playhead;
@@ -97,7 +99,7 @@ public final class GrooveGrid extends JPanel {
 
     private static JComponent corner() {
         JLabel corner = new JLabel("Groove");
-        corner.setFont(Paints.font(1, true));
+        Paints.type(corner, 100, true);
         corner.setBorder(BorderFactory.createEmptyBorder(0, UIScale.scale(12), 0, 0));
         corner.setOpaque(true);
         corner.setBackground(Inks.CANVAS.color());
@@ -145,7 +147,12 @@ public final class GrooveGrid extends JPanel {
     private void follow() {
         boolean otherKit = !view.model().groove().kit().equals(session.groove().kit());
         GridModel model = GridModel.of(session.groove());
-        view.show(model);
+        view.show(
+                model,
+                session.session().rules().stream()
+                        .filter(rule -> rule instanceof Rule.Pin)
+                        .map(rule -> ((Rule.Pin) rule).index())
+                        .collect(Collectors.toSet()));
         rowHeader.show(model);
         columnHeader.show(model);
         cursor.to(model, cursor.row(), cursor.column());

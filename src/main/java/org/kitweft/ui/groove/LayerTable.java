@@ -179,7 +179,7 @@ public final class LayerTable extends JPanel {
     private void buildOffers(Kit kit) {
         offers.removeAll();
         JLabel add = new JLabel("Add");
-        add.setFont(Paints.font(1, true));
+        Paints.type(add, 100, true);
         offers.add(add);
         offer(kit, Limb.LEFT_FOOT, "hi-hat.foot", "hi-hat pedal on 2 and 4", 1, "- x");
         offer(kit, Limb.RIGHT_FOOT, "bass-drum.head", "bass drum on 1 and 3", 1, "x -");

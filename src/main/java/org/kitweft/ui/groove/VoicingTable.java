@@ -75,7 +75,7 @@ public final class VoicingTable extends JPanel {
         for (String head :
                 List.of("", "Limb", "Sounds in turn", "Accents on", "Ghosts on", "", "", "")) {
             JLabel label = new JLabel(head);
-            label.setFont(Paints.font(0.9, true));
+            Paints.type(label, 90, true);
             add(label);
         }
         for (Letter letter : shown) {
@@ -124,7 +124,7 @@ public final class VoicingTable extends JPanel {
         Row(Letter letter) {
             this.letter = letter;
             JLabel name = new JLabel(letter.name());
-            name.setFont(Paints.font(1.15, true));
+            Paints.type(name, 115, true);
             add(name);
             add(named(limb, "limb"));
             add(named(path, "sounds"), "wmin 90");

@@ -70,7 +70,7 @@ public final class KitPanel extends JPanel {
         JPanel header =
                 new JPanel(new MigLayout("insets 5 12 5 10, gap 4", "[]10[grow,fill][][][]"));
         JLabel title = new JLabel("Kit");
-        title.setFont(Paints.font(1, true));
+        Paints.type(title, 100, true);
         title.setLabelFor(view);
         header.add(title);
         header.add(line, "wmin 0");

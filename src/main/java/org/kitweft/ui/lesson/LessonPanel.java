@@ -105,7 +105,7 @@ public final class LessonPanel extends JPanel {
 
     private static JLabel heading(String text, JComponent target) {
         JLabel label = new JLabel(text);
-        label.setFont(Paints.font(1, true));
+        Paints.type(label, 100, true);
         label.setLabelFor(target);
         target.getAccessibleContext().setAccessibleName(text);
         return label;

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import org.kitweft.explore.Choices;
+import org.kitweft.explore.rule.Rule;
 import org.kitweft.groove.OpeningGroove;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Role;
@@ -33,6 +34,7 @@ import org.kitweft.pattern.TextFormatException;
  * @param tempo how fast
  * @param role what the groove is for
  * @param choices the sounds to count with, for each letter that the user has chosen for
+ * @param rules what variations must keep
  * @param lesson the open lesson
  * @param item which item of the lesson is being edited, from 0, if one is
  */
@@ -42,6 +44,7 @@ public record Session(
         Tempo tempo,
         Role role,
         Choices choices,
+        List<Rule> rules,
         Lesson lesson,
         OptionalInt item) {
 
@@ -51,6 +54,7 @@ public record Session(
         Objects.requireNonNull(tempo, "tempo");
         Objects.requireNonNull(role, "role");
         Objects.requireNonNull(choices, "choices");
+        rules = List.copyOf(rules);
         Objects.requireNonNull(lesson, "lesson");
         Objects.requireNonNull(item, "item");
         if (item.isPresent() && item.getAsInt() >= lesson.items().size()) {
@@ -73,6 +77,7 @@ public record Session(
                 tempo,
                 Role.TIME,
                 Choices.NONE,
+                List.of(),
                 new Lesson("", "", List.of()),
                 OptionalInt.empty());
     }
@@ -95,14 +100,14 @@ public record Session(
         } catch (TextFormatException e) {
             read = recipe;
         }
-        return new Session(other, read, tempo, role, choices, lesson, item);
+        return new Session(other, read, tempo, role, choices, rules, lesson, item);
     }
 
     /** The same with another recipe; the text follows where the sticking is another. */
     public Session with(Recipe other) {
         String written =
                 other.sticking().equals(recipe.sticking()) ? text : other.sticking().text();
-        return new Session(written, other, tempo, role, choices, lesson, item);
+        return new Session(written, other, tempo, role, choices, rules, lesson, item);
     }
 
     /** The same with another sticking; single strokes that went elsewhere come back. */
@@ -114,6 +119,7 @@ public record Session(
                 tempo,
                 role,
                 choices,
+                withoutPins(),
                 lesson,
                 item);
     }
@@ -121,22 +127,46 @@ public record Session(
     /** The same on another kit, each letter as it plainly is there. */
     public Session on(Kit kit) {
         Recipe moved = KitChange.on(recipe, kit);
-        return new Session(text, moved, tempo, role, Choices.NONE, lesson, item);
+        return new Session(
+                text, moved, tempo, role, Choices.NONE, withoutPins(), lesson, item);
+    }
+
+    private List<Rule> withoutPins() {
+        return rules.stream().filter(rule -> !(rule instanceof Rule.Pin)).toList();
+    }
+
+    /** The same with a stroke pinned to a sound, or no longer pinned if it was. */
+    public Session pinned(int stroke, SoundName sound) {
+        Rule.Pin pin = new Rule.Pin(stroke, sound);
+        List<Rule> next =
+                new ArrayList<>(
+                        rules.stream()
+                                .filter(r -> !(r instanceof Rule.Pin p && p.index() == stroke))
+                                .toList());
+        if (!rules.contains(pin)) {
+            next.add(pin);
+        }
+        return with(next);
     }
 
     /** The same at another tempo. */
     public Session with(Tempo other) {
-        return new Session(text, recipe, other, role, choices, lesson, item);
+        return new Session(text, recipe, other, role, choices, rules, lesson, item);
     }
 
     /** The same for another role. */
     public Session with(Role other) {
-        return new Session(text, recipe, tempo, other, choices, lesson, item);
+        return new Session(text, recipe, tempo, other, choices, rules, lesson, item);
     }
 
     /** The same with other sounds to count with. */
     public Session with(Choices other) {
-        return new Session(text, recipe, tempo, role, other, lesson, item);
+        return new Session(text, recipe, tempo, role, other, rules, lesson, item);
+    }
+
+    /** The same with exactly these rules. */
+    public Session with(List<Rule> other) {
+        return new Session(text, recipe, tempo, role, choices, other, lesson, item);
     }
 
     /** The same with another lesson, of which no item is being edited. */
@@ -146,7 +176,7 @@ public record Session(
 
     /** The same with another lesson and the place in it. */
     public Session with(Lesson other, OptionalInt at) {
-        return new Session(text, recipe, tempo, role, choices, other, at);
+        return new Session(text, recipe, tempo, role, choices, rules, other, at);
     }
 
     /** The same with the groove of an item of the lesson, to be edited. */
@@ -158,6 +188,7 @@ public record Session(
                 opened.tempo(),
                 opened.role(),
                 Choices.NONE,
+                List.of(),
                 lesson,
                 OptionalInt.of(index));
     }

@@ -28,8 +28,9 @@ import org.kitweft.ui.theme.Paints;
 /** Paints engraved lines and the playhead over them. */
 final class StaffView extends Painted implements Scrollable {
     private static final long serialVersionUID = 1;
-    private static final double SPACE = 7;
-    private static final int MARGIN = 14;
+    private static final double SPACE = 6.6;
+    private static final double SMALLEST = 0.75;
+    private static final int MARGIN = 9;
 
     private final transient Playhead playhead;
     private transient Optional<Engraving> engraving = Optional.empty();
@@ -64,12 +65,22 @@ final class StaffView extends Painted implements Scrollable {
         return UIScale.scale(MARGIN);
     }
 
-    /** Pixels of a staff space; fewer where a dense bar needs a longer line than there is. */
+    /**
+     * Pixels of a staff space; fewer where a dense bar needs a longer line than there is, or where
+     * a single line is a little higher than the view, so that it is seen whole.
+     */
     private double space() {
         double room = getWidth() - 2.0 * margin();
-        return engraving
-                .map(e -> Math.min(wished(), Math.max(1, room / e.width())))
-                .orElse(wished());
+        double space =
+                engraving
+                        .map(e -> Math.min(wished(), Math.max(1, room / e.width())))
+                        .orElse(wished());
+        boolean oneLine = engraving.filter(e -> e.middles().size() == 1).isPresent();
+        if (oneLine && getParent() != null && getParent().getHeight() > 0) {
+            double high = (getParent().getHeight() - 2.0 * margin()) / engraving.get().height();
+            return Math.min(space, Math.max(high, SMALLEST * space));
+        }
+        return space;
     }
 
     /** The place of the note at a point. */

@@ -50,7 +50,7 @@ final class CataloguePane extends JPanel {
         }
         JList<Sticking> list = new JList<>(model);
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        list.setFont(Paints.font(1.1, false));
+        Paints.type(list, 110, false);
         list.getAccessibleContext().setAccessibleName("Stickings");
         StickingChooser.onTake(list, chosen);
         JPanel filters = new JPanel(new MigLayout("insets 0, wrap 2", "[][grow,fill]"));

@@ -61,7 +61,7 @@ public final class StickingBar extends JPanel {
         JLabel title = new JLabel("Sticking");
         title.setLabelFor(field.field());
         title.setDisplayedMnemonic('I');
-        title.setFont(Paints.font(1, true));
+        Paints.type(title, 100, true);
         add(title, "gaptop 7");
         add(field, "growx, wmin 200");
         choose.setToolTipText("Rudiments, and all stickings of a length");

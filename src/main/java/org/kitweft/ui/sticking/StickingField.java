@@ -40,7 +40,7 @@ final class StickingField extends JPanel {
         super(new MigLayout("insets 0, gap 0, wrap 1", "[grow,fill]", "[]0[]"));
         this.session = session;
         setOpaque(false);
-        field.setFont(Paints.font(1.45, false));
+        Paints.type(field, 145, false);
         field.putClientProperty(
                 "JTextField.placeholderText", "RLRR LRLL   >R accent   (L) ghost   - rest");
         field.getAccessibleContext().setAccessibleName("Sticking");
@@ -74,14 +74,6 @@ final class StickingField extends JPanel {
                     }
                 });
         field.addActionListener(e -> session.seal());
-    }
-
-    @Override
-    public void updateUI() {
-        super.updateUI();
-        if (field != null) {
-            field.setFont(Paints.font(1.45, false));
-        }
     }
 
     JTextField field() {

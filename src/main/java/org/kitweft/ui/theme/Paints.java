@@ -5,6 +5,7 @@ import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import javax.swing.JComponent;
 import javax.swing.UIManager;
 
 /** What all painted panels do alike. */
@@ -27,6 +28,16 @@ public final class Paints {
     public static Font font(double factor, boolean bold) {
         Font base = UIManager.getFont("Label.font");
         return base.deriveFont(bold ? Font.BOLD : Font.PLAIN, (float) (base.getSize2D() * factor));
+    }
+
+    /**
+     * Gives a component the window's font in another size, so that it follows theme and zoom.
+     *
+     * @param percent of the size of labels
+     */
+    public static void type(JComponent component, int percent, boolean bold) {
+        component.putClientProperty(
+                "FlatLaf.style", "font: %s%d%%".formatted(bold ? "bold " : "", percent));
     }
 
     /** Writes text with its middle at a point. */

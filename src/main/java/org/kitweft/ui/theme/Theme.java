@@ -3,13 +3,11 @@ package org.kitweft.ui.theme;
 import com.formdev.flatlaf.FlatDarkLaf;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.Font;
 import java.awt.GraphicsEnvironment;
 import java.awt.Toolkit;
 import java.util.Locale;
 import javax.swing.UIManager;
-import net.miginfocom.layout.PlatformDefaults;
 
 /** The looks of the window: light, dark, or as the desktop has it; and its size of type. */
 public enum Theme {
@@ -41,6 +39,8 @@ public enum Theme {
      */
     public void install(int zoom) {
         FlatLaf.registerCustomDefaultsSource("org.kitweft.ui.theme");
+        // A zoom from before would be zoomed again.
+        UIManager.put("defaultFont", null);
         if (isDark()) {
             FlatDarkLaf.setup();
         } else {
@@ -52,13 +52,9 @@ public enum Theme {
     private static void zoom(int percent) {
         Font base = UIManager.getFont("defaultFont");
         float size = Math.max(base.getSize2D(), BASE_SIZE) * percent / 100f;
-        UIManager.put("defaultFont", null);
         if (Math.abs(size - base.getSize2D()) > 0.1f) {
             UIManager.put("defaultFont", base.deriveFont(size));
         }
-        float scale = UIScale.getUserScaleFactor();
-        PlatformDefaults.setHorizontalScaleFactor(scale);
-        PlatformDefaults.setVerticalScaleFactor(scale);
     }
 
     /** Only some desktops tell the toolkit the name of their theme. */

@@ -88,8 +88,8 @@ public final class TransportBar extends JPanel {
         playButton.putClientProperty(
                 "FlatLaf.style",
                 "background: $Kitweft.accent; foreground: $Kitweft.onAccent;"
-                        + " focusedBackground: $Kitweft.accent; borderWidth: 0");
-        playButton.setFont(Paints.font(1.1, true));
+                        + " focusedBackground: $Kitweft.accent; borderWidth: 0;"
+                        + " font: bold 110%");
         playButton.setPreferredSize(UIScale.scale(new Dimension(104, 36)));
         add(playButton);
         JLabel beat = label("Tempo", tempo);

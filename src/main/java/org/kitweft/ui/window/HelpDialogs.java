@@ -62,6 +62,7 @@ final class HelpDialogs {
         row(kit, "Enter", "plain, accent, ghost in turn");
         row(kit, "A, G, P", "accent, ghost, plain");
         row(kit, "Alt+Up, Alt+Down", "move the stroke to another surface");
+        row(kit, "I", "pin the stroke, or let it go");
         row(kit, "Delete", "bring the stroke back");
         heading(kit, "In the lesson");
         row(kit, "Enter", "open the item");
@@ -81,13 +82,13 @@ final class HelpDialogs {
 
     private static void heading(JPanel column, String text) {
         JLabel label = new JLabel(text);
-        label.setFont(Paints.font(1.1, true));
+        Paints.type(label, 110, true);
         column.add(label, "span 2, left, gaptop 8");
     }
 
     private static void row(JPanel column, String key, String text) {
         JLabel label = new JLabel(key);
-        label.setFont(Paints.font(1, true));
+        Paints.type(label, 100, true);
         column.add(label);
         column.add(new JLabel(text));
     }
@@ -120,7 +121,7 @@ final class HelpDialogs {
         area.setLineWrap(true);
         area.setWrapStyleWord(true);
         area.setOpaque(false);
-        area.setFont(Paints.font(1.05, false));
+        Paints.type(area, 105, false);
         area.setBorder(BorderFactory.createEmptyBorder(16, 20, 10, 20));
         area.setCaretPosition(0);
         JScrollPane scroll = new JScrollPane(area);

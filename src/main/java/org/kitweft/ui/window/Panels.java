@@ -15,6 +15,9 @@ import javax.swing.JTabbedPane;
 import org.kitweft.score.engrave.Engraver;
 import org.kitweft.score.engrave.Fonts;
 import org.kitweft.ui.count.CountPanel;
+import org.kitweft.ui.explore.Exploring;
+import org.kitweft.ui.explore.RuleControls;
+import org.kitweft.ui.explore.VariationPanel;
 import org.kitweft.ui.groove.GrooveGrid;
 import org.kitweft.ui.groove.LayerTable;
 import org.kitweft.ui.groove.VoicingTable;
@@ -37,9 +40,11 @@ import org.kitweft.ui.transport.TransportBar;
 final class Panels extends JPanel {
     private static final long serialVersionUID = 1;
     private static final double KIT_SHARE = 0.36;
-    private static final double UPPER_SHARE = 0.68;
-    private static final double GROOVE_SHARE = 0.64;
+    private static final double UPPER_SHARE = 0.625;
+    private static final double GROOVE_SHARE = 0.63;
+    private static final double KIT_SHARE_LARGE = 0.42;
     private static final double LARGE = 1.7;
+    private static final double LARGE_KIT = 1.25;
 
     private final transient SessionModel session;
     private final transient Notices notices;
@@ -55,6 +60,8 @@ final class Panels extends JPanel {
     private final JSplitPane levels;
     private transient Supplier<LessonPanel> lesson;
     private boolean large;
+    private int usualLevel;
+    private int usualSide;
 
     Panels(
             SessionModel session,
@@ -82,7 +89,7 @@ final class Panels extends JPanel {
         written.setResizeWeight(GROOVE_SHARE);
         sides = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, kit, written);
         sides.setResizeWeight(KIT_SHARE);
-        fillLower();
+        fillLower(playhead, tasks);
         levels = new JSplitPane(JSplitPane.VERTICAL_SPLIT, sides, lower);
         levels.setResizeWeight(UPPER_SHARE);
         for (JSplitPane split : new JSplitPane[] {written, sides, levels}) {
@@ -114,8 +121,17 @@ final class Panels extends JPanel {
                 });
     }
 
-    private void fillLower() {
-        lower.addTab("Possibilities", new CountPanel(session));
+    private void fillLower(Playhead playhead, Tasks tasks) {
+        VariationPanel variations =
+                new VariationPanel(
+                        session,
+                        new Exploring(session, tasks),
+                        playhead,
+                        tasks,
+                        System::nanoTime);
+        lower.addTab(
+                "Possibilities",
+                new CountPanel(session, new RuleControls(session), variations));
         lower.addTab("Voicing", new JPanel());
         lower.addTab("Layers", new JPanel());
         lower.addChangeListener(e -> make(lower.getSelectedIndex()));
@@ -172,13 +188,17 @@ final class Panels extends JPanel {
         sticking.showDetails(!large);
         status.setVisible(!large);
         if (large) {
+            usualLevel = levels.getDividerLocation();
+            usualSide = sides.getDividerLocation();
             showLesson(false);
             levels.setBottomComponent(null);
+            sides.setDividerLocation(KIT_SHARE_LARGE);
         } else {
             levels.setBottomComponent(lower);
-            levels.setDividerLocation(UPPER_SHARE);
+            levels.setDividerLocation(usualLevel);
+            sides.setDividerLocation(usualSide);
         }
-        kit.enlarge(large ? LARGE : 1);
+        kit.enlarge(large ? LARGE_KIT : 1);
         groove.enlarge(large ? LARGE : 1);
         staff.enlarge(large ? LARGE : 1);
         revalidate();
