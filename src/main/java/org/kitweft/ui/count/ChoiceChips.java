@@ -76,10 +76,9 @@ final class ChoiceChips extends JPanel implements Scrollable {
                     }
                     JButton all = new JButton("all");
                     all.putClientProperty("JButton.buttonType", "roundRect");
-                    all.putClientProperty(
-                            "FlatLaf.style", "minimumWidth: 20; font: bold 90%");
+                    all.putClientProperty("FlatLaf.style", "minimumWidth: 20; font: bold 90%");
                     all.setMargin(UIScale.scale(new Insets(0, 6, 0, 6)));
-                    
+
                     all.setToolTipText("Every sound that " + letter + " can reach");
                     all.addActionListener(e -> choose(letter, sounds));
                     row.add(all);

@@ -7,8 +7,8 @@ import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.session.SessionModel;
 
 /**
- * Puts a variation on the kit: at once while nothing plays, else with the next bar, so that the beat
- * is not broken. The last one chosen before the bar line wins. For one thread.
+ * Puts a variation on the kit: at once while nothing plays, else with the next bar, so that the
+ * beat is not broken. The last one chosen before the bar line wins. For one thread.
  */
 final class Audition {
     private final SessionModel session;

@@ -13,9 +13,9 @@ import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.task.Tasks;
 
 /**
- * The possibilities of the session, counted anew off the event thread whenever sticking, kit, limbs,
- * grid, choices or rules change; what is out of date by then is dropped. Single strokes that were
- * moved do not matter: a variation being heard is one of the possibilities. For one thread.
+ * The possibilities of the session, counted anew off the event thread whenever sticking, kit,
+ * limbs, grid, choices or rules change; what is out of date by then is dropped. Single strokes that
+ * were moved do not matter: a variation being heard is one of the possibilities. For one thread.
  */
 public final class Exploring {
     /** What the count depends on. */

@@ -56,7 +56,8 @@ public final class RuleControls extends JPanel {
         atTempo.setToolTipText(
                 "Every move of a limb possible at that tempo, by an estimate from published"
                         + " measurements: no verdict on a person");
-        noCrossing.setToolTipText("The right hand stays at the right of the left, give or take 10 cm");
+        noCrossing.setToolTipText(
+                "The right hand stays at the right of the left, give or take 10 cm");
         loop.setToolTipText("Reach, tempo and crossing hold on repeat as well");
         pins.setToolTipText("Pins are set in the grid: I pins the stroke under the cursor");
         for (JCheckBox box : List.of(reach, atTempo, noCrossing, surfaces, loop)) {
@@ -135,7 +136,9 @@ public final class RuleControls extends JPanel {
             loop.setSelected(rule(now, Rule.Loop.class).isPresent());
             int count = pinned().size();
             pins.setText(
-                    count == 0 ? "No pins" : count == 1 ? "Remove 1 pin" : "Remove " + count + " pins");
+                    count == 0
+                            ? "No pins"
+                            : count == 1 ? "Remove 1 pin" : "Remove " + count + " pins");
             pins.setEnabled(count > 0);
             cm.setEnabled(reach.isSelected());
             tempo.setEnabled(atTempo.isSelected());

@@ -33,8 +33,8 @@ import org.kitweft.ui.theme.Keys;
 import org.kitweft.ui.theme.Paints;
 
 /**
- * The variations that keep the rules: how many, and a list to hear them. Arrow keys put the next one
- * on the kit, from the next bar on while it plays; Enter keeps one in the lesson.
+ * The variations that keep the rules: how many, and a list to hear them. Arrow keys put the next
+ * one on the kit, from the next bar on while it plays; Enter keeps one in the lesson.
  */
 public final class VariationPanel extends JPanel {
     private static final long serialVersionUID = 1;
@@ -96,7 +96,8 @@ public final class VariationPanel extends JPanel {
     }
 
     private JPanel head() {
-        JPanel head = new JPanel(new MigLayout("insets 0 0 4 0, gapx 6, gapy 3", "[grow,fill][][]"));
+        JPanel head =
+                new JPanel(new MigLayout("insets 0 0 4 0, gapx 6, gapy 3", "[grow,fill][][]"));
         Paints.type(total, 105, true);
         head.add(total, "wmin 0, span 3, wrap");
         order.getAccessibleContext().setAccessibleName("Order of the variations");
@@ -145,9 +146,7 @@ public final class VariationPanel extends JPanel {
     }
 
     private void surprise() {
-        exploring
-                .found()
-                .ifPresent(p -> audition.hear(p, p.sample(1, seeds.getAsLong()).get(0)));
+        exploring.found().ifPresent(p -> audition.hear(p, p.sample(1, seeds.getAsLong()).get(0)));
     }
 
     /** The groove as it stands goes into the lesson; the item is not opened, the list stays. */

@@ -1,4 +1,6 @@
-/** All variations that choices and rules allow: how many keep the rules, and a list to hear them. */
+/**
+ * All variations that choices and rules allow: how many keep the rules, and a list to hear them.
+ */
 @NullMarked
 package org.kitweft.ui.explore;
 

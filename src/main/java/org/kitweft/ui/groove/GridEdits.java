@@ -133,8 +133,7 @@ final class GridEdits {
                                 session.edit(
                                         "Pin stroke",
                                         session.session()
-                                                .pinned(
-                                                        stroke.getAsInt(), mark.hit().sound())));
+                                                .pinned(stroke.getAsInt(), mark.hit().sound())));
     }
 
     private SoundName soundOn(GridModel model, int row, Limb limb) {

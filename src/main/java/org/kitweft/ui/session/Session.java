@@ -127,8 +127,7 @@ public record Session(
     /** The same on another kit, each letter as it plainly is there. */
     public Session on(Kit kit) {
         Recipe moved = KitChange.on(recipe, kit);
-        return new Session(
-                text, moved, tempo, role, Choices.NONE, withoutPins(), lesson, item);
+        return new Session(text, moved, tempo, role, Choices.NONE, withoutPins(), lesson, item);
     }
 
     private List<Rule> withoutPins() {

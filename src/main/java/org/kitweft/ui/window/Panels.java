@@ -124,14 +124,9 @@ final class Panels extends JPanel {
     private void fillLower(Playhead playhead, Tasks tasks) {
         VariationPanel variations =
                 new VariationPanel(
-                        session,
-                        new Exploring(session, tasks),
-                        playhead,
-                        tasks,
-                        System::nanoTime);
+                        session, new Exploring(session, tasks), playhead, tasks, System::nanoTime);
         lower.addTab(
-                "Possibilities",
-                new CountPanel(session, new RuleControls(session), variations));
+                "Possibilities", new CountPanel(session, new RuleControls(session), variations));
         lower.addTab("Voicing", new JPanel());
         lower.addTab("Layers", new JPanel());
         lower.addChangeListener(e -> make(lower.getSelectedIndex()));

@@ -55,8 +55,7 @@ class ExploringTest {
     void contradictionsAreNamed() {
         session.edit(
                 "Rules",
-                session.session()
-                        .with(List.of(new Rule.Reach(0), new Rule.Surfaces(3, 4))));
+                session.session().with(List.of(new Rule.Reach(0), new Rule.Surfaces(3, 4))));
         assertThat(total()).isZero();
         assertThat(exploring.fault()).contains("reach 0 cm").contains("surfaces");
     }
