@@ -1,0 +1,189 @@
+package org.kitweft.ui.play;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.Executor;
+import java.util.function.UnaryOperator;
+import org.kitweft.groove.Hit;
+import org.kitweft.groove.Phrase;
+import org.kitweft.groove.Place;
+import org.kitweft.groove.Velocity;
+import org.kitweft.kit.Kit;
+import org.kitweft.kit.SoundName;
+import org.kitweft.pattern.Dynamic;
+import org.kitweft.sound.PlaySettings;
+import org.kitweft.sound.Player;
+import org.kitweft.sound.PlayerListener;
+import org.kitweft.ui.session.Notices;
+import org.kitweft.ui.session.SessionModel;
+
+/**
+ * The player as the window sees it: it follows each edit of the session, and what the player tells
+ * on its own thread crosses over to the event thread here and nowhere else.
+ *
+ * <p>The player comes later than the window; play pressed before that is done as soon as it is
+ * here. For one thread, the event thread.
+ */
+public final class PlayModel implements AutoCloseable {
+    private final SessionModel session;
+    private final Playhead playhead;
+    private final Executor eventThread;
+    private final Notices notices;
+    private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+    private Optional<Player> player = Optional.empty();
+    private PlaySettings settings;
+    private Optional<Phrase> phrase = Optional.empty();
+    private boolean playing;
+    private boolean wanted;
+    private boolean closed;
+
+    /**
+     * Follows a session, silent as yet.
+     *
+     * @param eventThread runs things on the event thread, later
+     */
+    public PlayModel(
+            SessionModel session, Playhead playhead, Executor eventThread, Notices notices) {
+        this.session = session;
+        this.playhead = playhead;
+        this.eventThread = eventThread;
+        this.notices = notices;
+        this.settings = PlaySettings.DEFAULT.withTempo(session.session().tempo());
+        session.addListener(this::follow);
+    }
+
+    /** The player is here. */
+    public void attach(Player opened) {
+        if (closed) {
+            opened.close();
+            return;
+        }
+        player = Optional.of(opened);
+        opened.addListener(new Crossing());
+        opened.settings(settings);
+        phrase = Optional.of(session.phrase());
+        opened.show(phrase.get());
+        opened.notice().ifPresent(why -> notices.fault(why + ". All but live sound works."));
+        if (wanted) {
+            wanted = false;
+            opened.play();
+        }
+        changed();
+    }
+
+    /** The player, once it is here. */
+    public Optional<Player> player() {
+        return player;
+    }
+
+    /** Is called after each change of settings or state. */
+    public void addListener(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    /** Whether something plays, or will as soon as it can. */
+    public boolean isPlaying() {
+        return playing || wanted;
+    }
+
+    /** Plays, or stops. */
+    public void toggle() {
+        if (isPlaying()) {
+            stop();
+        } else {
+            play();
+        }
+    }
+
+    /** Plays from the start. */
+    public void play() {
+        if (player.isPresent()) {
+            player.get().play();
+        } else {
+            wanted = true;
+            changed();
+        }
+    }
+
+    /** Stops. */
+    public void stop() {
+        wanted = false;
+        player.ifPresent(Player::stop);
+        changed();
+    }
+
+    /** How it plays. */
+    public PlaySettings settings() {
+        return settings;
+    }
+
+    /** Changes how it plays; the tempo belongs to the session and is changed there. */
+    public void change(UnaryOperator<PlaySettings> change) {
+        PlaySettings next = change.apply(settings);
+        if (!next.equals(settings)) {
+            settings = next;
+            player.ifPresent(p -> p.settings(next));
+            changed();
+        }
+    }
+
+    /** Lets a sound be heard, unless something plays already. */
+    public void audition(Kit kit, SoundName sound) {
+        if (!isPlaying()) {
+            player.ifPresent(p -> p.strike(kit, sound, Velocity.of(Dynamic.PLAIN)));
+        }
+    }
+
+    private void follow() {
+        change(s -> s.withTempo(session.session().tempo()));
+        Phrase now = session.phrase();
+        if (!phrase.equals(Optional.of(now))) {
+            phrase = Optional.of(now);
+            player.ifPresent(p -> p.show(now));
+        }
+    }
+
+    private void changed() {
+        listeners.forEach(Runnable::run);
+    }
+
+    /** Stops and gives the devices back. */
+    @Override
+    public void close() {
+        closed = true;
+        player.ifPresent(Player::close);
+        player = Optional.empty();
+    }
+
+    /** From the sound thread to the event thread. */
+    private final class Crossing implements PlayerListener {
+        @Override
+        public void struck(List<Hit> hits, Place place, long tick) {
+            List<Hit> copy = List.copyOf(hits);
+            eventThread.execute(
+                    () -> {
+                        if (playing) {
+                            playhead.at(place, copy);
+                        }
+                    });
+        }
+
+        @Override
+        public void state(boolean now) {
+            eventThread.execute(
+                    () -> {
+                        playing = now;
+                        if (!now) {
+                            playhead.gone();
+                        }
+                        changed();
+                    });
+        }
+
+        @Override
+        public void fault(String message) {
+            eventThread.execute(() -> notices.fault(message));
+        }
+    }
+}

@@ -1,0 +1,50 @@
+package org.kitweft.ui.play;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.kitweft.groove.Hit;
+import org.kitweft.groove.Place;
+
+/** Where the player is and what it has just struck, for those who paint it. For one thread. */
+public final class Playhead {
+
+    /** Is told on the thread of the playhead. */
+    public interface Listener {
+        /** The player has come to another step. */
+        void moved();
+    }
+
+    private final List<Listener> listeners = new CopyOnWriteArrayList<>();
+    private Optional<Place> place = Optional.empty();
+    private List<Hit> struck = List.of();
+
+    /** Is called after each move. */
+    public void addListener(Listener listener) {
+        listeners.add(listener);
+    }
+
+    /** The step that sounds now; empty while nothing plays. */
+    public Optional<Place> place() {
+        return place;
+    }
+
+    /** What was struck at it. */
+    public List<Hit> struck() {
+        return struck;
+    }
+
+    /** The player has come to a step. */
+    public void at(Place now, List<Hit> hits) {
+        place = Optional.of(now);
+        struck = List.copyOf(hits);
+        listeners.forEach(Listener::moved);
+    }
+
+    /** The player has stopped. */
+    public void gone() {
+        place = Optional.empty();
+        struck = List.of();
+        listeners.forEach(Listener::moved);
+    }
+}

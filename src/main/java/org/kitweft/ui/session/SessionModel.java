@@ -1,0 +1,117 @@
+package org.kitweft.ui.session;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.kitweft.groove.Groove;
+import org.kitweft.groove.Phrase;
+import org.kitweft.groove.Recipe;
+import org.kitweft.groove.Section;
+
+/**
+ * The session of now, with undo and redo, and the groove woven from it. Panels show it and make
+ * edits through it; each edit tells every listener.
+ *
+ * <p>For one thread: the event thread in the window, any one in tests.
+ */
+public final class SessionModel {
+    private final History<Session> history;
+    private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+    private Recipe woven;
+    private Groove groove;
+
+    /** Starts with a session that has no past. */
+    public SessionModel(Session first) {
+        this.history = new History<>(first);
+        this.woven = first.recipe();
+        this.groove = woven.weave();
+    }
+
+    /** What is edited now. */
+    public Session session() {
+        return history.now();
+    }
+
+    /** What it is woven from. */
+    public Recipe recipe() {
+        return session().recipe();
+    }
+
+    /** The groove of now. */
+    public Groove groove() {
+        return groove;
+    }
+
+    /** What is to be heard and seen now. */
+    public Phrase phrase() {
+        return new Phrase(List.of(new Section(session().role(), groove)));
+    }
+
+    /** Is called after each change. */
+    public void addListener(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    /**
+     * Makes an edit that can be undone by itself. Nothing happens where nothing changes.
+     *
+     * @param name for people, e.g. {@code Move stroke}
+     */
+    public void edit(String name, Session next) {
+        edit(name, next, false);
+    }
+
+    /** Edits the recipe, which can be undone by itself. */
+    public void edit(String name, Recipe next) {
+        edit(name, session().with(next));
+    }
+
+    /** Makes an edit that joins those of the same name just before it: typing, turning a knob. */
+    public void keepEditing(String name, Session next) {
+        edit(name, next, true);
+    }
+
+    private void edit(String name, Session next, boolean joins) {
+        if (!next.equals(session())) {
+            history.edit(name, next, joins);
+            changed();
+        }
+    }
+
+    /** Ends the typing or turning under way: what follows is undone for itself. */
+    public void seal() {
+        history.seal();
+    }
+
+    /** What {@link #undo()} would take back, in words. */
+    public Optional<String> undoName() {
+        return history.undoName();
+    }
+
+    /** What {@link #redo()} would bring back, in words. */
+    public Optional<String> redoName() {
+        return history.redoName();
+    }
+
+    /** Takes back the last edit, if there is one. */
+    public void undo() {
+        if (history.undo()) {
+            changed();
+        }
+    }
+
+    /** Brings back what was undone last, if anything was. */
+    public void redo() {
+        if (history.redo()) {
+            changed();
+        }
+    }
+
+    private void changed() {
+        if (!woven.equals(recipe())) {
+            woven = recipe();
+            groove = woven.weave();
+        }
+        listeners.forEach(Runnable::run);
+    }
+}

@@ -1,0 +1,129 @@
+package org.kitweft.ui.staff;
+
+import java.awt.BorderLayout;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.BorderFactory;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import org.kitweft.groove.Groove;
+import org.kitweft.groove.Place;
+import org.kitweft.score.engrave.Engraver;
+import org.kitweft.score.model.NotationOptions;
+import org.kitweft.ui.play.Playhead;
+import org.kitweft.ui.session.SessionModel;
+import org.kitweft.ui.task.Tasks;
+
+/**
+ * The groove as engraved notation, live with every edit. Engraving happens off the event thread;
+ * what is out of date by then is dropped. A click on a note tells its place.
+ */
+public final class StaffPanel extends JPanel {
+    private static final long serialVersionUID = 1;
+
+    private final transient SessionModel session;
+    private final transient Playhead playhead;
+    private final transient Tasks tasks;
+    private final transient Supplier<Engraver> loader;
+    private final transient AtomicReference<Engraver> engraver = new AtomicReference<>();
+    private final StaffView view;
+    private final JScrollPane scroll;
+    private transient Tasks.Running running = () -> {};
+    private transient Optional<Groove> asked = Optional.empty();
+    private double askedWidth;
+
+    /**
+     * A staff for the session.
+     *
+     * @param loader makes the engraver, off the event thread, when it is first needed
+     * @param chosen gets the place of a note that is clicked
+     */
+    public StaffPanel(
+            SessionModel session,
+            Playhead playhead,
+            Tasks tasks,
+            Supplier<Engraver> loader,
+            Consumer<Place> chosen) {
+        super(new BorderLayout());
+        this.session = session;
+        this.playhead = playhead;
+        this.tasks = tasks;
+        this.loader = loader;
+        view = new StaffView(playhead);
+        view.getAccessibleContext().setAccessibleName("Staff");
+        scroll = new JScrollPane(view);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        add(scroll);
+        session.addListener(this::engrave);
+        playhead.addListener(this::followPlayhead);
+        scroll.getViewport()
+                .addComponentListener(
+                        new ComponentAdapter() {
+                            @Override
+                            public void componentResized(ComponentEvent event) {
+                                engrave();
+                            }
+                        });
+        view.addMouseListener(
+                new MouseAdapter() {
+                    @Override
+                    public void mousePressed(MouseEvent event) {
+                        view.placeAt(event.getX(), event.getY()).ifPresent(chosen);
+                    }
+                });
+    }
+
+    /** Larger notes, for showing across the room. */
+    public void enlarge(double factor) {
+        view.enlarge(factor);
+        asked = Optional.empty();
+        engrave();
+    }
+
+    private void engrave() {
+        int width = scroll.getViewport().getWidth();
+        if (width <= 0) {
+            return;
+        }
+        double spaces = view.spaces(width);
+        Groove groove = session.groove();
+        if (asked.equals(Optional.of(groove)) && spaces == askedWidth) {
+            return;
+        }
+        asked = Optional.of(groove);
+        askedWidth = spaces;
+        running.stop();
+        running =
+                tasks.run(
+                        "",
+                        progress ->
+                                Engraving.of(groove, NotationOptions.DEFAULT, engraver(), spaces),
+                        view::show,
+                        failure -> view.setToolTipText(failure.getMessage()));
+    }
+
+    /** Two threads may both load it once; the engraver is immutable, either will do. */
+    private Engraver engraver() {
+        Engraver loaded = engraver.get();
+        if (loaded == null) {
+            loaded = loader.get();
+            engraver.set(loaded);
+        }
+        return loaded;
+    }
+
+    private void followPlayhead() {
+        view.repaint();
+        playhead.place()
+                .flatMap(view::lineOf)
+                .filter(line -> view.getHeight() > scroll.getViewport().getHeight())
+                .ifPresent(view::scrollRectToVisible);
+    }
+}

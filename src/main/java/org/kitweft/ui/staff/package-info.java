@@ -1,0 +1,5 @@
+/** The staff in the window: the groove as engraved notation, with the playhead. */
+@NullMarked
+package org.kitweft.ui.staff;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,138 @@
+package org.kitweft.ui.window;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.function.Supplier;
+import javax.imageio.ImageIO;
+import org.kitweft.file.SafeFile;
+import org.kitweft.groove.Phrase;
+import org.kitweft.sound.PlaySettings;
+import org.kitweft.sound.Timeline;
+import org.kitweft.sound.midi.MidiFile;
+import org.kitweft.sound.synth.Bank;
+import org.kitweft.sound.wave.WaveFile;
+import org.kitweft.ui.play.PlayModel;
+import org.kitweft.ui.session.Notices;
+import org.kitweft.ui.session.SessionModel;
+import org.kitweft.ui.task.Tasks;
+
+/** Writes what plays, or what the grid shows, to files; long work off the event thread. */
+final class ExportCommands {
+    /** A file that is played over and over would never end: it is written so many times. */
+    private static final int LOOPS_OF_ENDLESS = 4;
+
+    private final SessionModel session;
+    private final PlayModel play;
+    private final FileDialogs files;
+    private final Tasks tasks;
+    private final Notices notices;
+    private final Bank.Source bank;
+
+    ExportCommands(
+            SessionModel session,
+            PlayModel play,
+            FileDialogs files,
+            Tasks tasks,
+            Notices notices,
+            Bank.Source bank) {
+        this.session = session;
+        this.play = play;
+        this.files = files;
+        this.tasks = tasks;
+        this.notices = notices;
+        this.bank = bank;
+    }
+
+    void midi() {
+        files.toSave("Export MIDI file", "MIDI file", proposal(), "mid").ifPresent(this::midi);
+    }
+
+    /** Writes without asking; a file that exists is replaced. */
+    void midi(Path path) {
+        Phrase phrase = session.phrase();
+        PlaySettings settings = settings();
+        tasks.run(
+                "Writing " + path.getFileName(),
+                progress -> {
+                    MidiFile.write(Timeline.of(phrase, settings), path, true);
+                    return path;
+                },
+                this::written,
+                failure -> notices.fault(Faults.line("cannot write", path, failure)));
+    }
+
+    void wave() {
+        files.toSave("Export WAV file", "WAV file", proposal(), "wav").ifPresent(this::wave);
+    }
+
+    /** Writes without asking; a file that exists is replaced. */
+    void wave(Path path) {
+        Phrase phrase = session.phrase();
+        PlaySettings settings = settings();
+        tasks.run(
+                "Writing " + path.getFileName(),
+                progress -> {
+                    WaveFile.write(
+                            Timeline.of(phrase, settings),
+                            bank.load(),
+                            path,
+                            true,
+                            part -> {
+                                progress.at(part);
+                                return !progress.stopped();
+                            });
+                    return path;
+                },
+                this::written,
+                failure -> notices.fault(Faults.line("cannot write", path, failure)));
+    }
+
+    /**
+     * Asks where and writes a picture.
+     *
+     * @param painter paints it, on the event thread
+     */
+    void picture(Supplier<BufferedImage> painter) {
+        files.toSave("Export picture of the grid", "PNG picture", proposal(), "png")
+                .ifPresent(path -> picture(painter.get(), path));
+    }
+
+    private void picture(BufferedImage image, Path path) {
+        tasks.run(
+                "Writing " + path.getFileName(),
+                progress -> {
+                    SafeFile.write(
+                            path,
+                            SafeFile.Existing.REPLACE,
+                            out -> {
+                                if (!ImageIO.write(image, "png", out)) {
+                                    throw new IOException("this system writes no PNG pictures");
+                                }
+                            });
+                    return path;
+                },
+                this::written,
+                failure -> notices.fault(Faults.line("cannot write", path, failure)));
+    }
+
+    private PlaySettings settings() {
+        PlaySettings settings = play.settings();
+        return settings.loops() == PlaySettings.ENDLESS
+                ? settings.withLoops(LOOPS_OF_ENDLESS)
+                : settings;
+    }
+
+    private void written(Path path) {
+        notices.note("Written: " + path.toAbsolutePath());
+    }
+
+    private String proposal() {
+        var now = session.session();
+        String title =
+                now.item().isPresent()
+                        ? now.lesson().items().get(now.item().getAsInt()).title()
+                        : "";
+        return title.isBlank() ? now.recipe().sticking().text() : title;
+    }
+}

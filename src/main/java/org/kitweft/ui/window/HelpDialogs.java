@@ -1,0 +1,157 @@
+package org.kitweft.ui.window;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.Window;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
+import org.kitweft.ui.theme.Paints;
+
+/** Keys at a glance, care for ears and joints, and about the program; made when asked for. */
+final class HelpDialogs {
+    private final Window owner;
+    private final CommandTexts texts = new CommandTexts();
+
+    HelpDialogs(Window owner) {
+        this.owner = owner;
+    }
+
+    void keys() {
+        JPanel panel =
+                new JPanel(
+                        new MigLayout(
+                                "insets 14 18 14 18, gapx 18, gapy 3, wrap 4",
+                                "[][]40[][]",
+                                "[top]"));
+        JPanel left = column();
+        JPanel right = column();
+        for (Command.Group group : Command.Group.values()) {
+            JPanel target = group.ordinal() < 3 ? left : right;
+            heading(target, texts.text(group));
+            for (Command command : Command.values()) {
+                if (command.group() == group && command.key().isPresent()) {
+                    row(
+                            target,
+                            CommandTexts.words(texts.key(command).orElseThrow()),
+                            texts.text(command).replace("…", ""));
+                }
+            }
+        }
+        JPanel kit = column();
+        heading(kit, "On the kit");
+        row(kit, "R L K H B, or 1 to 5", "take a letter up");
+        row(kit, "Arrows", "carry it to a surface");
+        row(kit, "Enter", "put it down");
+        row(kit, "Shift+Enter", "add a place to its path");
+        row(kit, "S", "next sound of the surface");
+        row(kit, "T", "tacet, or not");
+        row(kit, "O", "hand over to the next limb");
+        row(kit, "A, G, P", "place for accents, ghosts, all");
+        row(kit, "Delete", "remove the last place");
+        heading(kit, "In the grid");
+        row(kit, "Arrows", "move");
+        row(kit, "Enter", "plain, accent, ghost in turn");
+        row(kit, "A, G, P", "accent, ghost, plain");
+        row(kit, "Alt+Up, Alt+Down", "move the stroke to another surface");
+        row(kit, "I", "pin the stroke, or let it go");
+        row(kit, "Delete", "bring the stroke back");
+        heading(kit, "In the lesson");
+        row(kit, "Enter", "open the item");
+        row(kit, "Alt+Up, Alt+Down", "move the item");
+        panel.setLayout(new MigLayout("insets 14 18 14 18, gapx 36", "[][][]", "[top]"));
+        panel.add(left);
+        panel.add(right);
+        panel.add(kit);
+        JScrollPane scroll = new JScrollPane(panel);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        show("Keys", scroll);
+    }
+
+    private static JPanel column() {
+        return new JPanel(new MigLayout("insets 0, gapx 14, gapy 2, wrap 2", "[right][]"));
+    }
+
+    private static void heading(JPanel column, String text) {
+        JLabel label = new JLabel(text);
+        Paints.type(label, 110, true);
+        column.add(label, "span 2, left, gaptop 8");
+    }
+
+    private static void row(JPanel column, String key, String text) {
+        JLabel label = new JLabel(key);
+        Paints.type(label, 100, true);
+        column.add(label);
+        column.add(new JLabel(text));
+    }
+
+    void care() {
+        show("Care for ears and joints", text(CareNotes.text()));
+    }
+
+    void about() {
+        String version = HelpDialogs.class.getPackage().getImplementationVersion();
+        show(
+                "About Kitweft",
+                text(
+                        """
+                        Kitweft %s
+
+                        Takes a sticking, puts it on the surfaces of a kit, and lets teacher and \
+                        learner see, hear, count, choose and take home the grooves that come of it.
+
+                        Apache License 2.0. Java %s.
+                        """
+                                .formatted(
+                                        version == null ? "" : version,
+                                        System.getProperty("java.version"))));
+    }
+
+    private static JComponent text(String text) {
+        JTextArea area = new JTextArea(text);
+        area.setEditable(false);
+        area.setLineWrap(true);
+        area.setWrapStyleWord(true);
+        area.setOpaque(false);
+        Paints.type(area, 105, false);
+        area.setBorder(BorderFactory.createEmptyBorder(16, 20, 10, 20));
+        area.setCaretPosition(0);
+        JScrollPane scroll = new JScrollPane(area);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        scroll.setPreferredSize(UIScale.scale(new Dimension(560, 380)));
+        return scroll;
+    }
+
+    private void show(String title, JComponent content) {
+        JDialog dialog = new JDialog(owner, title);
+        dialog.add(content);
+        JButton close = new JButton("Close");
+        close.addActionListener(e -> dialog.dispose());
+        JPanel buttons = new JPanel(new MigLayout("insets 6 12 10 12", "[grow][]"));
+        buttons.add(new JLabel());
+        buttons.add(close);
+        dialog.add(buttons, BorderLayout.SOUTH);
+        dialog.getRootPane().setDefaultButton(close);
+        dialog.getRootPane()
+                .registerKeyboardAction(
+                        e -> dialog.dispose(),
+                        KeyStroke.getKeyStroke("ESCAPE"),
+                        JComponent.WHEN_IN_FOCUSED_WINDOW);
+        dialog.pack();
+        Dimension most = dialog.getToolkit().getScreenSize();
+        dialog.setSize(
+                Math.min(dialog.getWidth(), most.width * 9 / 10),
+                Math.min(dialog.getHeight(), most.height * 9 / 10));
+        dialog.setLocationRelativeTo(owner);
+        dialog.setVisible(true);
+        close.requestFocusInWindow();
+    }
+}

@@ -1,0 +1,79 @@
+package org.kitweft.ui.window;
+
+import java.nio.file.Path;
+import javax.swing.ButtonGroup;
+import javax.swing.JMenu;
+import javax.swing.JRadioButtonMenuItem;
+import org.kitweft.kit.BuiltInKits;
+import org.kitweft.kit.Kit;
+import org.kitweft.kit.KitFile;
+import org.kitweft.ui.session.Notices;
+import org.kitweft.ui.session.SessionModel;
+import org.kitweft.ui.task.Tasks;
+
+/** Which kit is played: a built-in one, one from a file, mirrored or not. */
+final class KitCommands {
+    private final SessionModel session;
+    private final FileDialogs files;
+    private final Tasks tasks;
+    private final Notices notices;
+
+    KitCommands(SessionModel session, FileDialogs files, Tasks tasks, Notices notices) {
+        this.session = session;
+        this.files = files;
+        this.tasks = tasks;
+        this.notices = notices;
+    }
+
+    /** Puts the built-in kits at the head of a menu. */
+    void addTo(JMenu menu) {
+        ButtonGroup group = new ButtonGroup();
+        int at = 0;
+        for (String name : BuiltInKits.names()) {
+            String text = Character.toUpperCase(name.charAt(0)) + name.substring(1);
+            JRadioButtonMenuItem item = new JRadioButtonMenuItem(text.replace('-', ' '));
+            item.addActionListener(e -> use(BuiltInKits.load(name)));
+            session.addListener(() -> tick(item, group, name));
+            group.add(item);
+            menu.add(item, at++);
+            tick(item, group, name);
+        }
+    }
+
+    private void tick(JRadioButtonMenuItem item, ButtonGroup group, String name) {
+        boolean now = session.recipe().kit().name().equals(name);
+        if (now) {
+            group.setSelected(item.getModel(), true);
+        } else if (item.isSelected()) {
+            group.clearSelection();
+        }
+    }
+
+    boolean isLeftHanded() {
+        return session.recipe().kit().leftHanded();
+    }
+
+    void toggleLeftHanded() {
+        session.edit("Left-handed", session.session().on(session.recipe().kit().mirrored()));
+    }
+
+    void open() {
+        files.toOpen("Open kit file", "Kit file (JSON)", "json").ifPresent(this::open);
+    }
+
+    private void open(Path path) {
+        tasks.run(
+                "",
+                progress -> KitFile.read(path),
+                kit -> {
+                    session.edit("Change kit", session.session().on(kit));
+                    notices.note("Kit: " + kit.name());
+                },
+                failure -> notices.fault(Faults.line("cannot open", path, failure)));
+    }
+
+    private void use(Kit kit) {
+        Kit sided = isLeftHanded() == kit.leftHanded() ? kit : kit.mirrored();
+        session.edit("Change kit", session.session().on(sided));
+    }
+}

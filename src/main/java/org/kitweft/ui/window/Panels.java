@@ -1,0 +1,226 @@
+package org.kitweft.ui.window;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.util.function.Supplier;
+import javax.swing.BorderFactory;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JSplitPane;
+import javax.swing.JTabbedPane;
+import org.kitweft.score.engrave.Engraver;
+import org.kitweft.score.engrave.Fonts;
+import org.kitweft.ui.count.CountPanel;
+import org.kitweft.ui.explore.Exploring;
+import org.kitweft.ui.explore.RuleControls;
+import org.kitweft.ui.explore.VariationPanel;
+import org.kitweft.ui.groove.GrooveGrid;
+import org.kitweft.ui.groove.LayerTable;
+import org.kitweft.ui.groove.VoicingTable;
+import org.kitweft.ui.kit.KitPanel;
+import org.kitweft.ui.lesson.LessonPanel;
+import org.kitweft.ui.play.PlayModel;
+import org.kitweft.ui.play.Playhead;
+import org.kitweft.ui.session.Notices;
+import org.kitweft.ui.session.SessionModel;
+import org.kitweft.ui.staff.StaffPanel;
+import org.kitweft.ui.sticking.StickingBar;
+import org.kitweft.ui.task.Tasks;
+import org.kitweft.ui.transport.TransportBar;
+
+/**
+ * How the panels come together: the sticking above, kit and groove side by side, counts, voicing
+ * and layers below them, the lesson at the right, the transport at the foot. What is not seen at
+ * first is made when it is first shown.
+ */
+final class Panels extends JPanel {
+    private static final long serialVersionUID = 1;
+    private static final double KIT_SHARE = 0.36;
+    private static final double UPPER_SHARE = 0.625;
+    private static final double GROOVE_SHARE = 0.63;
+    private static final double KIT_SHARE_LARGE = 0.42;
+    private static final double LARGE = 1.7;
+    private static final double LARGE_KIT = 1.25;
+
+    private final transient SessionModel session;
+    private final transient Notices notices;
+    private final StickingBar sticking;
+    private final KitPanel kit;
+    private final GrooveGrid groove;
+    private final TransportBar transport;
+    private final StatusBar status;
+    private final JTabbedPane lower = new JTabbedPane();
+    private final StaffPanel staff;
+    private final JSplitPane written;
+    private final JSplitPane sides;
+    private final JSplitPane levels;
+    private transient Supplier<LessonPanel> lesson;
+    private boolean large;
+    private int usualLevel;
+    private int usualSide;
+
+    Panels(
+            SessionModel session,
+            Playhead playhead,
+            PlayModel play,
+            StatusBar status,
+            Runnable chooser,
+            Tasks tasks) {
+        super(new BorderLayout());
+        this.session = session;
+        this.notices = status;
+        this.status = status;
+        sticking = new StickingBar(session, status, chooser);
+        kit = new KitPanel(session, playhead, play::audition);
+        groove = new GrooveGrid(session, playhead);
+        transport = new TransportBar(session, play, System::nanoTime);
+        staff =
+                new StaffPanel(
+                        session,
+                        playhead,
+                        tasks,
+                        () -> new Engraver(Fonts.load()),
+                        place -> groove.goTo(place.bar(), place.step()));
+        written = new JSplitPane(JSplitPane.VERTICAL_SPLIT, groove, staff);
+        written.setResizeWeight(GROOVE_SHARE);
+        sides = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, kit, written);
+        sides.setResizeWeight(KIT_SHARE);
+        fillLower(playhead, tasks);
+        levels = new JSplitPane(JSplitPane.VERTICAL_SPLIT, sides, lower);
+        levels.setResizeWeight(UPPER_SHARE);
+        for (JSplitPane split : new JSplitPane[] {written, sides, levels}) {
+            split.setBorder(BorderFactory.createEmptyBorder());
+            split.setContinuousLayout(true);
+        }
+        add(sticking, BorderLayout.NORTH);
+        add(levels, BorderLayout.CENTER);
+        JPanel foot = new JPanel(new BorderLayout());
+        foot.add(transport, BorderLayout.CENTER);
+        foot.add(status, BorderLayout.SOUTH);
+        add(foot, BorderLayout.SOUTH);
+        lesson = this::makeLesson;
+        divideOnce();
+    }
+
+    /** Dividers can be put only when there is a size to divide. */
+    private void divideOnce() {
+        levels.addComponentListener(
+                new ComponentAdapter() {
+                    @Override
+                    public void componentResized(ComponentEvent event) {
+                        if (levels.getHeight() > 0) {
+                            levels.removeComponentListener(this);
+                            levels.setDividerLocation(UPPER_SHARE);
+                            sides.setDividerLocation((int) (levels.getWidth() * KIT_SHARE));
+                        }
+                    }
+                });
+    }
+
+    private void fillLower(Playhead playhead, Tasks tasks) {
+        VariationPanel variations =
+                new VariationPanel(
+                        session, new Exploring(session, tasks), playhead, tasks, System::nanoTime);
+        lower.addTab(
+                "Possibilities", new CountPanel(session, new RuleControls(session), variations));
+        lower.addTab("Voicing", new JPanel());
+        lower.addTab("Layers", new JPanel());
+        lower.addChangeListener(e -> make(lower.getSelectedIndex()));
+    }
+
+    private void make(int index) {
+        Component shown = lower.getComponentAt(index);
+        if (shown instanceof JPanel panel && panel.getComponentCount() == 0) {
+            JScrollPane scroll =
+                    new JScrollPane(
+                            index == 1
+                                    ? new VoicingTable(session, notices)
+                                    : new LayerTable(session, notices));
+            scroll.setBorder(BorderFactory.createEmptyBorder());
+            lower.setComponentAt(index, scroll);
+        }
+    }
+
+    private LessonPanel makeLesson() {
+        LessonPanel made = new LessonPanel(session);
+        made.setPreferredSize(UIScale.scale(new Dimension(290, 100)));
+        made.setVisible(false);
+        add(made, BorderLayout.EAST);
+        lesson = () -> made;
+        return made;
+    }
+
+    /** The lesson drawer, made if need be. */
+    LessonPanel lesson() {
+        return lesson.get();
+    }
+
+    /** Shows or hides the lesson drawer. */
+    void showLesson(boolean shown) {
+        if (shown || isLessonShown()) {
+            lesson().setVisible(shown);
+            revalidate();
+        }
+    }
+
+    /** Whether the lesson drawer is shown. */
+    boolean isLessonShown() {
+        for (Component component : getComponents()) {
+            if (component instanceof LessonPanel) {
+                return component.isVisible();
+            }
+        }
+        return false;
+    }
+
+    /** Big grid and kit only, or everything. */
+    void showLarge(boolean other) {
+        large = other;
+        sticking.showDetails(!large);
+        status.setVisible(!large);
+        if (large) {
+            usualLevel = levels.getDividerLocation();
+            usualSide = sides.getDividerLocation();
+            showLesson(false);
+            levels.setBottomComponent(null);
+            sides.setDividerLocation(KIT_SHARE_LARGE);
+        } else {
+            levels.setBottomComponent(lower);
+            levels.setDividerLocation(usualLevel);
+            sides.setDividerLocation(usualSide);
+        }
+        kit.enlarge(large ? LARGE_KIT : 1);
+        groove.enlarge(large ? LARGE : 1);
+        staff.enlarge(large ? LARGE : 1);
+        revalidate();
+    }
+
+    /** Whether only grid and kit are shown. */
+    boolean isLarge() {
+        return large;
+    }
+
+    StickingBar sticking() {
+        return sticking;
+    }
+
+    KitPanel kit() {
+        return kit;
+    }
+
+    GrooveGrid groove() {
+        return groove;
+    }
+
+    TransportBar transport() {
+        return transport;
+    }
+
+    JTabbedPane lower() {
+        return lower;
+    }
+}

@@ -1,0 +1,91 @@
+package org.kitweft.ui.window;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Dimension;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JProgressBar;
+import net.miginfocom.swing.MigLayout;
+import org.kitweft.ui.session.Notices;
+import org.kitweft.ui.task.SwingTasks;
+import org.kitweft.ui.task.Tasks;
+import org.kitweft.ui.theme.Inks;
+
+/** The last line of the window: what happened, what went wrong, how far long work is. */
+final class StatusBar extends JPanel implements Notices, SwingTasks.Display {
+    private static final long serialVersionUID = 1;
+    private static final int STEPS = 1000;
+
+    private final JLabel line = new JLabel(" ");
+    private final JLabel work = new JLabel();
+    private final JProgressBar progress = new JProgressBar(0, STEPS);
+    private final JButton stop = new JButton("Stop");
+    private transient Tasks.Running running = () -> {};
+
+    StatusBar() {
+        super(new MigLayout("insets 2 12 4 12, gap 8, hidemode 3", "[grow,fill][][][]", "[22!]"));
+        add(line, "wmin 0");
+        add(work);
+        progress.setPreferredSize(UIScale.scale(new Dimension(160, 8)));
+        add(progress);
+        stop.setToolTipText("Stop this work");
+        stop.addActionListener(e -> stopWork());
+        add(stop, "h 20!");
+        line.getAccessibleContext().setAccessibleName("Status");
+        ended();
+    }
+
+    @Override
+    public void note(String text) {
+        show(text);
+        line.setForeground(Inks.QUIET.color());
+    }
+
+    @Override
+    public void fault(String text) {
+        show("⚠ " + text);
+        line.setForeground(Inks.FAULT.color());
+    }
+
+    private void show(String text) {
+        line.setText(text.isEmpty() ? " " : text.lines().findFirst().orElse(" "));
+        line.setToolTipText(text.isEmpty() ? null : text);
+        line.getAccessibleContext().setAccessibleDescription(text);
+    }
+
+    /** What it says now. */
+    String text() {
+        return line.getText();
+    }
+
+    private void stopWork() {
+        running.stop();
+        ended();
+        note("Stopped; nothing was written");
+    }
+
+    @Override
+    public void begun(String name, Tasks.Running begun) {
+        running = begun;
+        work.setText(name);
+        progress.setValue(0);
+        visible(true);
+    }
+
+    @Override
+    public void at(double part) {
+        progress.setValue((int) (part * STEPS));
+    }
+
+    @Override
+    public void ended() {
+        visible(false);
+    }
+
+    private void visible(boolean any) {
+        work.setVisible(any);
+        progress.setVisible(any);
+        stop.setVisible(any);
+    }
+}

@@ -1,0 +1,48 @@
+package org.kitweft.ui.count;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigInteger;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.kitweft.explore.Choices;
+import org.kitweft.explore.CountName;
+import org.kitweft.ui.session.Session;
+
+class CountLinesTest {
+
+    /** The numbers of issue 2: eight strokes, four drums for each hand. */
+    @Test
+    void theFourDrumsExampleCountsAsAgreed() {
+        Session opening = Session.opening();
+        var kit = opening.recipe().kit();
+        Choices choices =
+                Choices.NONE
+                        .with("R=snare,high-tom,mid-tom,floor-tom", kit)
+                        .with("L=snare,high-tom,mid-tom,floor-tom", kit);
+        List<CountLines.Line> lines =
+                CountLines.of(opening.typed("RLRR LRLL").with(choices)).lines();
+        assertThat(lines.subList(0, 5))
+                .extracting(line -> Numbers.exact(line.number()))
+                .containsExactly("256", "16", "65,536", "16,777,216", "65,536");
+        assertThat(lines).extracting(CountLines.Line::name).doesNotContain(CountName.UNDER_RULES);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+                    0                       | 0
+                    4294967296              | 4,294,967,296
+                    999999999999999999999   | 999,999,999,999,999,999,999
+                    1000000000000000000000  | about 1.00 × 10²¹
+                    340282366920938463463374607431768211456 | about 3.40 × 10³⁸
+                    99999999999999999999999 | about 1.00 × 10²³
+                    """)
+    void numbersAreWrittenToBeRead(BigInteger number, String text) {
+        assertThat(Numbers.brief(number)).isEqualTo(text);
+    }
+}

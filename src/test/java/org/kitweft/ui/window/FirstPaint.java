@@ -1,0 +1,65 @@
+package org.kitweft.ui.window;
+
+import com.formdev.flatlaf.FlatLightLaf;
+import java.awt.AWTEvent;
+import java.awt.EventQueue;
+import java.awt.Toolkit;
+import java.awt.event.PaintEvent;
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+import javax.swing.JFrame;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import org.kitweft.ui.play.FakePlayer;
+
+/**
+ * Prints the milliseconds from the start of the process to the first painted window, then ends:
+ * {@code window} for ours, {@code table} for an empty one with a table. {@code first-paint.sh} runs
+ * both in turn.
+ */
+final class FirstPaint {
+    private FirstPaint() {}
+
+    public static void main(String[] args) {
+        AtomicBoolean first = new AtomicBoolean(true);
+        Toolkit.getDefaultToolkit()
+                .addAWTEventListener(
+                        event -> {
+                            if (event instanceof PaintEvent && first.getAndSet(false)) {
+                                // The listener hears of the event before it is painted.
+                                EventQueue.invokeLater(FirstPaint::tell);
+                            }
+                        },
+                        AWTEvent.PAINT_EVENT_MASK);
+        if (args[0].equals("window")) {
+            MainWindow.start(
+                    Path.of(args[1]),
+                    FakePlayer::new,
+                    () -> {
+                        throw new IOException("not needed here");
+                    },
+                    Optional.empty(),
+                    window -> {});
+        } else {
+            EventQueue.invokeLater(FirstPaint::table);
+        }
+    }
+
+    private static void table() {
+        FlatLightLaf.setup();
+        JFrame frame = new JFrame("Table");
+        frame.add(new JScrollPane(new JTable(20, 5)));
+        frame.setSize(1280, 800);
+        frame.setVisible(true);
+    }
+
+    private static void tell() {
+        Toolkit.getDefaultToolkit().sync();
+        long started = ManagementFactory.getRuntimeMXBean().getStartTime();
+        System.out.println(System.currentTimeMillis() - started);
+        Runtime.getRuntime().halt(0);
+    }
+}

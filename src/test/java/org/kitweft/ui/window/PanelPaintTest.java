@@ -1,0 +1,192 @@
+package org.kitweft.ui.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Color;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.EventQueue;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.kitweft.groove.Place;
+import org.kitweft.kit.Limb;
+import org.kitweft.ui.play.FakePlayer;
+import org.kitweft.ui.play.PlayModel;
+import org.kitweft.ui.play.Playhead;
+import org.kitweft.ui.session.Session;
+import org.kitweft.ui.session.SessionModel;
+import org.kitweft.ui.task.Tasks;
+import org.kitweft.ui.theme.Inks;
+import org.kitweft.ui.theme.LimbColors;
+import org.kitweft.ui.theme.Theme;
+
+/** All panels of the window painted to an image, without a display. */
+class PanelPaintTest {
+
+    /** Panels without a frame, as big as the window would make them. */
+    private static final class Stage {
+        final SessionModel session = new SessionModel(Session.opening());
+        final Playhead playhead = new Playhead();
+        final Panels panels;
+        final int width;
+        final int height;
+
+        Stage(Theme theme, int zoom, int width, int height) {
+            this.width = width;
+            this.height = height;
+            theme.install(zoom);
+            StatusBar status = new StatusBar();
+            PlayModel play = new PlayModel(session, playhead, Runnable::run, status);
+            play.attach(new FakePlayer());
+            panels = new Panels(session, playhead, play, status, () -> {}, Tasks.DIRECT);
+        }
+
+        void layOut() {
+            panels.setSize(new Dimension(width, height));
+            layOut(panels);
+        }
+
+        private static void layOut(Container container) {
+            container.doLayout();
+            for (Component child : container.getComponents()) {
+                if (child instanceof Container inner) {
+                    layOut(inner);
+                }
+            }
+        }
+
+        BufferedImage paint() {
+            BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+            Graphics2D g = image.createGraphics();
+            panels.paint(g);
+            g.dispose();
+            return image;
+        }
+    }
+
+    private interface Work<T> {
+        T on(Stage stage) throws Exception;
+    }
+
+    /** Sizes reach listeners through the event queue: a turn of it between layout and painting. */
+    private static <T> T with(Theme theme, int zoom, int width, int height, Work<T> work)
+            throws Exception {
+        Stage[] stage = new Stage[1];
+        EventQueue.invokeAndWait(
+                () -> {
+                    stage[0] = new Stage(theme, zoom, width, height);
+                    stage[0].layOut();
+                });
+        for (int i = 0; i < 3; i++) {
+            EventQueue.invokeAndWait(() -> stage[0].layOut());
+        }
+        Object[] result = new Object[1];
+        Exception[] fault = new Exception[1];
+        EventQueue.invokeAndWait(
+                () -> {
+                    try {
+                        result[0] = work.on(stage[0]);
+                    } catch (Exception e) {
+                        fault[0] = e;
+                    }
+                });
+        if (fault[0] != null) {
+            throw fault[0];
+        }
+        @SuppressWarnings("unchecked") // the array holds what work returned
+        T typed = (T) result[0];
+        return typed;
+    }
+
+    private static long pixels(BufferedImage image, Color color) {
+        int rgb = color.getRGB() & 0xFFFFFF;
+        return Arrays.stream(
+                        image.getRGB(
+                                0,
+                                0,
+                                image.getWidth(),
+                                image.getHeight(),
+                                null,
+                                0,
+                                image.getWidth()))
+                .filter(pixel -> (pixel & 0xFFFFFF) == rgb)
+                .count();
+    }
+
+    @ParameterizedTest(name = "{0} at {1} %")
+    @CsvSource({
+        "LIGHT, 100, 1280, 800",
+        "DARK, 100, 1280, 800",
+        "LIGHT, 200, 2560, 1440",
+        "DARK, 200, 2560, 1440"
+    })
+    void everyPanelIsPaintedInEveryThemeAndSize(Theme theme, int zoom, int width, int height)
+            throws Exception {
+        BufferedImage image = with(theme, zoom, width, height, Stage::paint);
+        Path folder = Files.createDirectories(Path.of("target", "screenshots"));
+        ImageIO.write(
+                image, "png", folder.resolve("panels-" + theme + "-" + zoom + ".png").toFile());
+        assertThat(pixels(image, LimbColors.of(Limb.RIGHT_HAND))).isGreaterThan(1000);
+        assertThat(pixels(image, LimbColors.of(Limb.LEFT_HAND))).isGreaterThan(1000);
+        assertThat(pixels(image, LimbColors.of(Limb.RIGHT_FOOT))).isGreaterThan(300);
+    }
+
+    @Test
+    void whatIsStruckLightsUp() throws Exception {
+        long quiet =
+                with(
+                        Theme.LIGHT,
+                        100,
+                        1280,
+                        800,
+                        stage -> pixels(stage.paint(), Inks.METAL.color()));
+        long struck =
+                with(
+                        Theme.LIGHT,
+                        100,
+                        1280,
+                        800,
+                        stage -> {
+                            stage.playhead.at(
+                                    new Place(1, 1),
+                                    stage.session.groove().hitsInBar(1).subList(0, 1));
+                            return pixels(stage.paint(), Inks.METAL.color());
+                        });
+        assertThat(struck)
+                .as("the hi-hat is no longer as pale as a cymbal at rest")
+                .isLessThan(quiet);
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Theme.class,
+            names = {"LIGHT", "DARK"})
+    void aConflictIsSeenInTheGrid(Theme theme) throws Exception {
+        long marked =
+                with(
+                        theme,
+                        100,
+                        1280,
+                        800,
+                        stage -> {
+                            var recipe = stage.session.recipe();
+                            stage.session.edit(
+                                    "Move",
+                                    recipe.with(
+                                            recipe.voicing()
+                                                    .withStroke(
+                                                            0, recipe.kit().find("hi-hat.foot"))));
+                            return pixels(stage.paint(), Inks.FAULT_SHADE.color());
+                        });
+        assertThat(marked).isGreaterThan(500);
+    }
+}

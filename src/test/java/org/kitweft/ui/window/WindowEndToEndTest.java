@@ -1,0 +1,147 @@
+package org.kitweft.ui.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.EventQueue;
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
+import java.awt.Robot;
+import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.kitweft.groove.Place;
+import org.kitweft.kit.SoundName;
+import org.kitweft.pattern.Letter;
+import org.kitweft.pattern.Sticking;
+import org.kitweft.ui.play.FakePlayer;
+
+/**
+ * The real window on a real (or virtual) display, worked by keys alone: type a sticking, place a
+ * limb, play, export, undo. Left out where there is no display; {@code .ci/run} provides one.
+ */
+class WindowEndToEndTest {
+    private static final Path SCREENSHOTS = Path.of("target", "screenshots");
+    private static final int PATIENCE_SECONDS = 30;
+
+    @TempDir Path folder;
+    private final FakePlayer player = new FakePlayer();
+    private MainWindow window;
+    private Robot robot;
+
+    @BeforeEach
+    void open() throws Exception {
+        Assumptions.assumeFalse(
+                GraphicsEnvironment.isHeadless(),
+                "LEFT OUT: the window's end-to-end test needs a display; .ci/run provides one");
+        CompletableFuture<MainWindow> stands = new CompletableFuture<>();
+        MainWindow.start(
+                folder.resolve("window.properties"),
+                () -> player,
+                () -> {
+                    throw new IOException("no sound bank in this test");
+                },
+                Optional.empty(),
+                stands::complete);
+        window = stands.get(PATIENCE_SECONDS, TimeUnit.SECONDS);
+        robot = new Robot();
+        robot.setAutoDelay(15);
+        await("the window has the focus", () -> window.frame().isFocused());
+        await("the player is there", () -> !player.listeners.isEmpty());
+    }
+
+    @AfterEach
+    void close() {
+        if (window != null) {
+            EventQueue.invokeLater(window.frame()::dispose);
+        }
+    }
+
+    @Test
+    void aTeacherTypesPlacesPlaysExportsAndUndoes() throws Exception {
+        List<SoundName> before = path(Letter.R);
+
+        press(KeyEvent.VK_F2);
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
+        for (char letter : "RLRRLRLL".toCharArray()) {
+            press(KeyEvent.VK_SHIFT, KeyEvent.getExtendedKeyCodeForChar(letter));
+        }
+        Sticking typed = Sticking.parse("RLRR LRLL");
+        await("the sticking is woven", () -> window.session().recipe().sticking().equals(typed));
+
+        press(KeyEvent.VK_F3);
+        press(KeyEvent.VK_R);
+        press(KeyEvent.VK_UP);
+        press(KeyEvent.VK_ENTER);
+        await("R is placed elsewhere", () -> !path(Letter.R).equals(before));
+
+        press(KeyEvent.VK_SPACE);
+        await("it plays", () -> player.asked.contains("play"));
+        player.listeners
+                .get(0)
+                .struck(window.session().groove().hitsInBar(1).subList(0, 1), new Place(1, 1), 0);
+        robot.waitForIdle();
+        robot.delay(1500);
+        screenshot("window.png");
+        press(KeyEvent.VK_SPACE);
+        await("it stops", () -> player.asked.contains("stop"));
+
+        Path midi = folder.resolve("groove.mid");
+        EventQueue.invokeAndWait(() -> window.exports().midi(midi));
+        await("the MIDI file is there", () -> Files.exists(midi));
+        assertThat(Files.readAllBytes(midi)).startsWith("MThd".getBytes(StandardCharsets.US_ASCII));
+
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        await("R is back", () -> path(Letter.R).equals(before));
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        await(
+                "the first sticking is back",
+                () -> !window.session().recipe().sticking().equals(typed));
+    }
+
+    private List<SoundName> path(Letter letter) {
+        return window.session().recipe().voicing().letter(letter).orElseThrow().path();
+    }
+
+    private void press(int... keys) {
+        for (int key : keys) {
+            robot.keyPress(key);
+        }
+        for (int i = keys.length - 1; i >= 0; i--) {
+            robot.keyRelease(keys[i]);
+        }
+        robot.waitForIdle();
+    }
+
+    private void screenshot(String name) throws IOException {
+        Files.createDirectories(SCREENSHOTS);
+        Rectangle bounds = window.frame().getBounds();
+        ImageIO.write(robot.createScreenCapture(bounds), "png", SCREENSHOTS.resolve(name).toFile());
+    }
+
+    /** A slow machine may take its time; what never comes is a failure with its name. */
+    private void await(String what, BooleanSupplier condition) throws Exception {
+        for (int i = 0; i < PATIENCE_SECONDS * 20; i++) {
+            boolean[] met = new boolean[1];
+            EventQueue.invokeAndWait(() -> met[0] = condition.getAsBoolean());
+            if (met[0]) {
+                return;
+            }
+            robot.delay(50);
+        }
+        screenshot("failed.png");
+        throw new AssertionError("waited in vain until " + what);
+    }
+}
