@@ -50,7 +50,7 @@ public final class PdfFile {
                 PdfBoxGraphics2DFontTextDrawer words = words(sheets)) {
             document.getDocumentInformation().setTitle(sheets.title());
             document.getDocumentInformation().setProducer("Kitweft");
-            document.setDocumentId((long) sheets.hashCode());
+            document.setDocumentId(fingerprint(sheets));
             document.getDocumentCatalog().setLanguage("en");
             Painter painter = new Painter(fonts, Palette.PRINT);
             int done = 0;
@@ -63,6 +63,18 @@ public final class PdfFile {
         } catch (FontFormatException e) {
             throw new IllegalStateException("the text font in the jar is not a font", e);
         }
+    }
+
+    /** The same for the same sheets, on every computer; not made of the time. */
+    private static long fingerprint(Sheets sheets) {
+        long print = sheets.title().hashCode();
+        for (Sheet sheet : sheets.sheets()) {
+            for (PlacedSign sign : sheet.signs()) {
+                print = 31 * print + sign.kind().name().hashCode();
+                print = 31 * print + sign.bounds().hashCode();
+            }
+        }
+        return print;
     }
 
     private static void page(
