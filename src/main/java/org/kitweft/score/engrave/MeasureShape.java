@@ -162,7 +162,7 @@ final class MeasureShape {
         boolean ghost = anyHead(one, other, Head::ghost);
         // Grace notes stand to the left, where only parentheses and displaced heads meet them.
         boolean crowded = graced && (ghost || one.heads().size() + other.heads().size() > 2);
-        return accidental || crowded ? 2.9 : ghost || graced ? 1.4 : 0.9;
+        return accidental || crowded ? 2.9 : ghost ? 1.4 : 0.9;
     }
 
     private static boolean anyHead(Chord one, Chord other, Predicate<Head> which) {

@@ -14,6 +14,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.kitweft.file.SafeFile;
 import org.kitweft.score.engrave.Fonts;
 import org.kitweft.score.engrave.Ink;
@@ -47,7 +48,7 @@ public final class PdfFile {
     public static void write(Sheets sheets, Fonts fonts, OutputStream out, Progress progress)
             throws IOException {
         try (PDDocument document = new PDDocument();
-                PdfBoxGraphics2DFontTextDrawer words = words(sheets)) {
+                PdfBoxGraphics2DFontTextDrawer words = words(document, sheets)) {
             document.getDocumentInformation().setTitle(sheets.title());
             document.getDocumentInformation().setProducer("Kitweft");
             document.setDocumentId(fingerprint(sheets));
@@ -96,7 +97,8 @@ public final class PdfFile {
     }
 
     /** The cuts that occur, each to be embedded as far as it is used. */
-    private static PdfBoxGraphics2DFontTextDrawer words(Sheets sheets) throws IOException {
+    private static PdfBoxGraphics2DFontTextDrawer words(PDDocument document, Sheets sheets)
+            throws IOException {
         Set<TextStyle> used = EnumSet.noneOf(TextStyle.class);
         for (Sheet sheet : sheets.sheets()) {
             for (PlacedSign sign : sheet.signs()) {
@@ -108,9 +110,10 @@ public final class PdfFile {
         PdfBoxGraphics2DFontTextDrawer words = new PdfBoxGraphics2DFontTextDrawer();
         for (TextStyle style : used) {
             try (InputStream in = TextFont.file(style)) {
+                byte[] font = SfntTables.withoutLayout(in.readAllBytes());
                 words.registerFont(
                         style.fullName(),
-                        new ByteArrayInputStream(SfntTables.withoutLayout(in.readAllBytes())));
+                        PDType0Font.load(document, new ByteArrayInputStream(font), true));
             }
         }
         return words;
