@@ -60,7 +60,7 @@ final class BeamPlacer {
         group.forEach(chord -> tips.put(chord, line));
         double side = shape.shape(group.get(0)).up() ? -1 : 1;
         double thickness = font.recommended("beamThickness");
-        double step = thickness + font.recommended("beamSpacing");
+        double step = thickness + Measures.BEAM_GAP;
         double half = font.recommended("stemThickness") / 2;
         int levels = group.stream().mapToInt(c -> c.beams().size()).max().orElse(0);
         for (int level = 0; level < levels; level++) {

@@ -251,7 +251,8 @@ final class MeasureEngraver {
         if (chord.signs().contains(Sign.BUZZ)) {
             int beams = chord.value().flags();
             double side = s.up() ? -1 : 1;
-            double inner = tip - side * (beams == 0 ? 0 : 0.5 + 0.75 * (beams - 1));
+            double inner =
+                    tip - side * (beams == 0 ? 0 : 0.5 + Measures.STEM_PER_BEAM * (beams - 1));
             double middle = (s.tipSideY() + side * 0.5 + inner) / 2;
             signs.glyph(Kind.BUZZ, Glyph.BUZZ, 1, x, middle, owner);
         }

@@ -7,6 +7,7 @@ import java.util.NavigableMap;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.kitweft.score.font.Glyph;
 import org.kitweft.score.font.MusicFont;
@@ -156,17 +157,16 @@ final class MeasureShape {
 
     /** How far apart the heads of two chords must be to stand over each other. */
     private static double roomBetween(Chord one, Chord other) {
-        if (!one.gracedHeads().isEmpty() && !other.gracedHeads().isEmpty()) {
-            return Double.MAX_VALUE;
-        }
-        boolean tall =
-                Stream.concat(one.heads().stream(), other.heads().stream())
-                                .anyMatch(h -> h.accidental().isPresent())
-                        || !one.gracedHeads().isEmpty()
-                        || !other.gracedHeads().isEmpty();
-        boolean ghost =
-                Stream.concat(one.heads().stream(), other.heads().stream()).anyMatch(Head::ghost);
-        return tall ? 2.9 : ghost ? 1.5 : 0.9;
+        boolean accidental = anyHead(one, other, h -> h.accidental().isPresent());
+        boolean graced = !one.gracedHeads().isEmpty() || !other.gracedHeads().isEmpty();
+        boolean ghost = anyHead(one, other, Head::ghost);
+        // Grace notes stand to the left, where only parentheses and displaced heads meet them.
+        boolean crowded = graced && (ghost || one.heads().size() + other.heads().size() > 2);
+        return accidental || crowded ? 2.9 : ghost ? 1.4 : 0.9;
+    }
+
+    private static boolean anyHead(Chord one, Chord other, Predicate<Head> which) {
+        return Stream.concat(one.heads().stream(), other.heads().stream()).anyMatch(which);
     }
 
     private static boolean stemUp(Voice voice, Chord chord, Clef clef) {

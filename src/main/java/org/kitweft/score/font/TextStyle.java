@@ -3,7 +3,7 @@ package org.kitweft.score.font;
 /** A cut of the text font. */
 public enum TextStyle {
     /** For running text. */
-    REGULAR("SourceSans3-Regular", "Source Sans 3 Regular"),
+    REGULAR("SourceSans3-Regular", "Source Sans 3"),
     /** For letters that must be found at a glance: sticking. */
     SEMIBOLD("SourceSans3-Semibold", "Source Sans 3 Semibold"),
     /** For titles. */

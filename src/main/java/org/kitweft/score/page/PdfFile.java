@@ -14,6 +14,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.kitweft.file.SafeFile;
 import org.kitweft.score.engrave.Fonts;
 import org.kitweft.score.engrave.Ink;
@@ -47,10 +48,10 @@ public final class PdfFile {
     public static void write(Sheets sheets, Fonts fonts, OutputStream out, Progress progress)
             throws IOException {
         try (PDDocument document = new PDDocument();
-                PdfBoxGraphics2DFontTextDrawer words = words(sheets)) {
+                PdfBoxGraphics2DFontTextDrawer words = words(document, sheets)) {
             document.getDocumentInformation().setTitle(sheets.title());
             document.getDocumentInformation().setProducer("Kitweft");
-            document.setDocumentId((long) sheets.hashCode());
+            document.setDocumentId(fingerprint(sheets));
             document.getDocumentCatalog().setLanguage("en");
             Painter painter = new Painter(fonts, Palette.PRINT);
             int done = 0;
@@ -63,6 +64,18 @@ public final class PdfFile {
         } catch (FontFormatException e) {
             throw new IllegalStateException("the text font in the jar is not a font", e);
         }
+    }
+
+    /** The same for the same sheets, on every computer; not made of the time. */
+    private static long fingerprint(Sheets sheets) {
+        long print = sheets.title().hashCode();
+        for (Sheet sheet : sheets.sheets()) {
+            for (PlacedSign sign : sheet.signs()) {
+                print = 31 * print + sign.kind().name().hashCode();
+                print = 31 * print + sign.bounds().hashCode();
+            }
+        }
+        return print;
     }
 
     private static void page(
@@ -84,7 +97,8 @@ public final class PdfFile {
     }
 
     /** The cuts that occur, each to be embedded as far as it is used. */
-    private static PdfBoxGraphics2DFontTextDrawer words(Sheets sheets) throws IOException {
+    private static PdfBoxGraphics2DFontTextDrawer words(PDDocument document, Sheets sheets)
+            throws IOException {
         Set<TextStyle> used = EnumSet.noneOf(TextStyle.class);
         for (Sheet sheet : sheets.sheets()) {
             for (PlacedSign sign : sheet.signs()) {
@@ -96,9 +110,10 @@ public final class PdfFile {
         PdfBoxGraphics2DFontTextDrawer words = new PdfBoxGraphics2DFontTextDrawer();
         for (TextStyle style : used) {
             try (InputStream in = TextFont.file(style)) {
+                byte[] font = SfntTables.withoutLayout(in.readAllBytes());
                 words.registerFont(
                         style.fullName(),
-                        new ByteArrayInputStream(SfntTables.withoutLayout(in.readAllBytes())));
+                        PDType0Font.load(document, new ByteArrayInputStream(font), true));
             }
         }
         return words;

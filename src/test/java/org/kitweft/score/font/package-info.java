@@ -1,0 +1,5 @@
+/** Tests of the written page. */
+@NullMarked
+package org.kitweft.score.font;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,267 @@
+package org.kitweft.score.handout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.awt.print.PageFormat;
+import java.awt.print.Pageable;
+import java.awt.print.Printable;
+import java.awt.print.PrinterException;
+import java.awt.print.PrinterJob;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import javax.print.PrintService;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.kitweft.file.SafeFile;
+import org.kitweft.groove.Grid;
+import org.kitweft.groove.Meter;
+import org.kitweft.groove.Recipe;
+import org.kitweft.groove.Role;
+import org.kitweft.groove.Tempo;
+import org.kitweft.kit.BuiltInKits;
+import org.kitweft.lesson.Lesson;
+import org.kitweft.lesson.LessonItem;
+import org.kitweft.pattern.Sticking;
+import org.kitweft.score.engrave.Engraver;
+import org.kitweft.score.engrave.Fonts;
+import org.kitweft.score.engrave.TooDenseException;
+import org.kitweft.score.page.Paper;
+import org.kitweft.score.page.PdfFile;
+import org.kitweft.score.page.Progress;
+import org.kitweft.score.page.SheetPrinter;
+import org.kitweft.score.page.Sheets;
+
+class HandoutTest {
+    private static final int LIMIT_BYTES = 300_000;
+
+    private final Engraver engraver = new Engraver(Fonts.load());
+    private final Handout handout =
+            new Handout(engraver, HandoutSettings.DEFAULT.withFooter("Foot line"));
+
+    private static LessonItem item(Recipe recipe) {
+        return new LessonItem(
+                "Paradiddle", Role.TIME, recipe, new Tempo(60), List.of(), "Keep it low.");
+    }
+
+    private static Recipe paradiddle() {
+        return Recipe.plain(Sticking.parse(">RLRR >LRLL"), BuiltInKits.load(BuiltInKits.DEFAULT));
+    }
+
+    private static Lesson lesson(int items) {
+        return new Lesson(
+                "First week",
+                "Ten minutes a day.",
+                IntStream.range(0, items).mapToObj(i -> item(paradiddle())).toList());
+    }
+
+    private byte[] pdf(Sheets sheets) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        PdfFile.write(sheets, engraver.fonts(), out, Progress.NONE);
+        return out.toByteArray();
+    }
+
+    @Test
+    void saysAllThatALearnerNeedsAsTextThatCanBeSelected() throws IOException {
+        byte[] pdf = pdf(handout.sheets(lesson(1), Progress.NONE));
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            String text = new PDFTextStripper().getText(document);
+            assertThat(text)
+                    .contains("First week", "Ten minutes a day.", "Paradiddle", "Keep it low.")
+                    .contains("60", "66", "72", "102")
+                    .contains("R L R R L R L L")
+                    .contains("Practice log", "Date", "Name", "Foot line", "Snare")
+                    .contains("NIOSH 98-126", "clinician or audiologist come first");
+        }
+        assertThat(pdf.length).isLessThan(LIMIT_BYTES);
+    }
+
+    @Test
+    void embedsEveryFontItUses() throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf(handout.sheets(lesson(1), Progress.NONE)))) {
+            var resources = document.getPage(0).getResources();
+            int fonts = 0;
+            for (COSName name : resources.getXObjectNames()) {
+                PDFormXObject form = (PDFormXObject) resources.getXObject(name);
+                for (COSName font : form.getResources().getFontNames()) {
+                    assertThat(form.getResources().getFont(font).isEmbedded()).isTrue();
+                    fonts++;
+                }
+            }
+            assertThat(fonts).isGreaterThanOrEqualTo(3);
+        }
+    }
+
+    @Test
+    void theSameLessonGivesTheSameFile() throws IOException {
+        assertThat(pdf(handout.sheets(lesson(2), Progress.NONE)))
+                .isEqualTo(pdf(handout.sheets(lesson(2), Progress.NONE)));
+    }
+
+    @Test
+    void everySignLiesOnThePaper() {
+        for (Paper paper : Paper.values()) {
+            Handout onPaper = new Handout(engraver, HandoutSettings.DEFAULT.withPaper(paper));
+            Sheets sheets = onPaper.sheets(lesson(9), Progress.NONE);
+            assertThat(sheets.sheets().size()).isGreaterThan(2);
+            sheets.sheets().stream()
+                    .flatMap(sheet -> sheet.signs().stream())
+                    .forEach(
+                            sign -> {
+                                assertThat(sign.bounds().getMinX()).isGreaterThan(20);
+                                assertThat(sign.bounds().getMaxX()).isLessThan(paper.width() - 20);
+                                assertThat(sign.bounds().getMaxY()).isLessThan(paper.height() - 20);
+                            });
+        }
+    }
+
+    @Test
+    void refusesALessonWithoutItems() {
+        assertThatThrownBy(() -> handout.sheets(lesson(0), Progress.NONE))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("First week")
+                .hasMessageContaining("no items");
+    }
+
+    @Test
+    void namesTheBarThatIsTooDense() {
+        Recipe dense = paradiddle().with(new Grid(new Meter(32, 4), 12, Grid.STRAIGHT, false));
+        assertThatThrownBy(() -> handout.sheets(lesson(0).withItem(item(dense)), Progress.NONE))
+                .isInstanceOf(TooDenseException.class)
+                .hasMessageContaining("bar 1")
+                .hasMessageContaining("fewer steps per beat");
+    }
+
+    @Test
+    void leavesTheTargetAsItWasWhenStopped(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(folder.resolve("week.pdf"), "former");
+        Sheets sheets = handout.sheets(lesson(9), Progress.NONE);
+        assertThatThrownBy(
+                        () ->
+                                PdfFile.write(
+                                        sheets,
+                                        engraver.fonts(),
+                                        file,
+                                        SafeFile.Existing.REPLACE,
+                                        (done, of) -> done < 1))
+                .isInstanceOf(CancellationException.class);
+        assertThat(file).hasContent("former");
+        try (var files = Files.list(folder)) {
+            assertThat(files.collect(Collectors.toList())).containsExactly(file);
+        }
+    }
+
+    @Test
+    void saysInOneSentenceThatTheFolderIsMissing(@TempDir Path folder) {
+        Path file = folder.resolve("missing").resolve("week.pdf");
+        assertThatThrownBy(
+                        () ->
+                                PdfFile.write(
+                                        handout.sheets(lesson(1), Progress.NONE),
+                                        engraver.fonts(),
+                                        file,
+                                        SafeFile.Existing.KEEP,
+                                        Progress.NONE))
+                .isInstanceOf(IOException.class)
+                .hasMessageContaining("there is no folder");
+    }
+
+    @Test
+    void saysThatThereIsNoPrinter() {
+        Sheets sheets = handout.sheets(lesson(1), Progress.NONE);
+        assertThatThrownBy(() -> SheetPrinter.print(sheets, engraver.fonts(), new NoPrinter()))
+                .isInstanceOf(PrinterException.class)
+                .hasMessageContaining("no printer");
+    }
+
+    /** A job on a computer without printers. */
+    private static final class NoPrinter extends PrinterJob {
+        @Override
+        public @Nullable PrintService getPrintService() {
+            return null;
+        }
+
+        @Override
+        public void setPrintable(Printable painter) {}
+
+        @Override
+        public void setPrintable(Printable painter, PageFormat format) {}
+
+        @Override
+        public void setPageable(Pageable document) {}
+
+        @Override
+        public boolean printDialog() {
+            return false;
+        }
+
+        @Override
+        public PageFormat pageDialog(PageFormat page) {
+            return page;
+        }
+
+        @Override
+        public PageFormat defaultPage(PageFormat page) {
+            return page;
+        }
+
+        @Override
+        public PageFormat validatePage(PageFormat page) {
+            return page;
+        }
+
+        @Override
+        public void print() {
+            throw new AssertionError("must not be reached");
+        }
+
+        @Override
+        public void setCopies(int copies) {}
+
+        @Override
+        public int getCopies() {
+            return 1;
+        }
+
+        @Override
+        public String getUserName() {
+            return "";
+        }
+
+        @Override
+        public void setJobName(String name) {}
+
+        @Override
+        public String getJobName() {
+            return "";
+        }
+
+        @Override
+        public void cancel() {}
+
+        @Override
+        public boolean isCancelled() {
+            return false;
+        }
+    }
+
+    @Test
+    void offersALadderOfTempoStepsWhereTheItemHasNone() {
+        assertThat(ItemBlocks.steps(item(paradiddle())))
+                .isEqualTo(List.of(60, 66, 72, 78, 84, 90, 96, 102));
+        assertThat(ItemBlocks.steps(item(paradiddle()).withTempoSteps(List.of(50, 55))))
+                .isEqualTo(List.of(50, 55));
+    }
+}
