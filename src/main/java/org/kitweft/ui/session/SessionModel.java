@@ -15,7 +15,7 @@ import org.kitweft.groove.Section;
  * <p>For one thread: the event thread in the window, any one in tests.
  */
 public final class SessionModel {
-    private final History<Session> history;
+    private History<Session> history;
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
     private Recipe woven;
     private Groove groove;
@@ -25,6 +25,15 @@ public final class SessionModel {
         this.history = new History<>(first);
         this.woven = first.recipe();
         this.groove = woven.weave();
+    }
+
+    /** Begins with another session that has no past; nobody is told. */
+    public void begin(Session other) {
+        history = new History<>(other);
+        if (!woven.equals(other.recipe())) {
+            woven = other.recipe();
+            groove = woven.weave();
+        }
     }
 
     /** What is edited now. */

@@ -37,6 +37,7 @@ public final class StaffPanel extends JPanel {
     private transient Tasks.Running running = () -> {};
     private transient Optional<Groove> asked = Optional.empty();
     private double askedWidth;
+    private boolean begun;
 
     /**
      * A staff for the session.
@@ -87,9 +88,15 @@ public final class StaffPanel extends JPanel {
         engrave();
     }
 
+    /** Engraves from now on; until then the staff is empty, for the first look must be quick. */
+    public void begin() {
+        begun = true;
+        engrave();
+    }
+
     private void engrave() {
         int width = scroll.getViewport().getWidth();
-        if (width <= 0) {
+        if (width <= 0 || !begun) {
             return;
         }
         double spaces = view.spaces(width);

@@ -56,12 +56,13 @@ public final class MainWindow {
     private boolean wasLarge;
 
     private MainWindow(
-            Session first, WindowSettings settings, Path settingsFile, Bank.Source bank) {
+            SessionModel session, WindowSettings settings, Path settingsFile, Bank.Source bank) {
         this.settings = settings;
         this.settingsFile = settingsFile;
         looks = new Looks(settings.theme(), settings.zoom());
         tasks = new SwingTasks(status);
-        session = new SessionModel(first.with(new Tempo(settings.tempo())));
+        this.session = session;
+        session.begin(session.session().with(new Tempo(settings.tempo())));
         play = new PlayModel(session, playhead, EventQueue::invokeLater, status);
         desk = new LessonDesk(session);
         files = new FileDialogs(frame, settings.folder());
@@ -97,14 +98,16 @@ public final class MainWindow {
             Bank.Source bank,
             Optional<Path> lesson,
             Consumer<MainWindow> stands) {
-        // Reading the kit and setting up the looks take about the same time: side by side.
-        CompletableFuture<Session> first = CompletableFuture.supplyAsync(Session::opening);
+        // Reading the kit and weaving take about as long as setting up the looks: side by side.
+        // Nobody else knows the model yet; from then on it is the event thread's.
+        CompletableFuture<SessionModel> first =
+                CompletableFuture.supplyAsync(() -> new SessionModel(Session.opening()));
         EventQueue.invokeLater(
                 () -> stands.accept(stand(first, settingsFile, player, bank, lesson)));
     }
 
     private static MainWindow stand(
-            CompletableFuture<Session> first,
+            CompletableFuture<SessionModel> first,
             Path settingsFile,
             Supplier<Player> player,
             Bank.Source bank,
@@ -118,9 +121,9 @@ public final class MainWindow {
         }
         settings.theme().install(settings.zoom());
         MainWindow window = new MainWindow(first.join(), settings, settingsFile, bank);
-        window.frame.setVisible(true);
         fault.ifPresent(window.status::fault);
-        EventQueue.invokeLater(() -> window.begin(player, lesson));
+        window.panels.onFirstLook(() -> window.begin(player, lesson));
+        window.frame.setVisible(true);
         return window;
     }
 
@@ -152,6 +155,7 @@ public final class MainWindow {
                     }
                 },
                 failure -> status.fault("no player: " + failure.getMessage()));
+        panels.begin();
         panels.showLesson(settings.lessonDrawer());
         lesson.ifPresent(lessons::open);
         commands.refresh();

@@ -4,10 +4,14 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.EventQueue;
+import java.awt.Graphics;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.BorderFactory;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
@@ -48,6 +52,8 @@ final class Panels extends JPanel {
 
     private final transient SessionModel session;
     private final transient Notices notices;
+    private final transient Playhead playhead;
+    private final transient Tasks tasks;
     private final StickingBar sticking;
     private final KitPanel kit;
     private final GrooveGrid groove;
@@ -59,6 +65,7 @@ final class Panels extends JPanel {
     private final JSplitPane sides;
     private final JSplitPane levels;
     private transient Supplier<LessonPanel> lesson;
+    private transient Optional<Runnable> firstLook = Optional.empty();
     private boolean large;
     private int usualLevel;
     private int usualSide;
@@ -74,6 +81,8 @@ final class Panels extends JPanel {
         this.session = session;
         this.notices = status;
         this.status = status;
+        this.playhead = playhead;
+        this.tasks = tasks;
         sticking = new StickingBar(session, status, chooser);
         kit = new KitPanel(session, playhead, play::audition);
         groove = new GrooveGrid(session, playhead);
@@ -89,7 +98,7 @@ final class Panels extends JPanel {
         written.setResizeWeight(GROOVE_SHARE);
         sides = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, kit, written);
         sides.setResizeWeight(KIT_SHARE);
-        fillLower(playhead, tasks);
+        fillLower();
         levels = new JSplitPane(JSplitPane.VERTICAL_SPLIT, sides, lower);
         levels.setResizeWeight(UPPER_SHARE);
         for (JSplitPane split : new JSplitPane[] {written, sides, levels}) {
@@ -121,28 +130,55 @@ final class Panels extends JPanel {
                 });
     }
 
-    private void fillLower(Playhead playhead, Tasks tasks) {
-        VariationPanel variations =
-                new VariationPanel(
-                        session, new Exploring(session, tasks), playhead, tasks, System::nanoTime);
-        lower.addTab(
-                "Possibilities", new CountPanel(session, new RuleControls(session), variations));
+    /** Tabs are empty until they are shown; the first one until {@link #begin()}. */
+    private void fillLower() {
+        lower.addTab("Possibilities", new JPanel());
         lower.addTab("Voicing", new JPanel());
         lower.addTab("Layers", new JPanel());
         lower.addChangeListener(e -> make(lower.getSelectedIndex()));
     }
 
+    /** Makes what need not be there at the first look: the staff's notes and the possibilities. */
+    void begin() {
+        make(lower.getSelectedIndex());
+        staff.begin();
+    }
+
     private void make(int index) {
-        Component shown = lower.getComponentAt(index);
-        if (shown instanceof JPanel panel && panel.getComponentCount() == 0) {
-            JScrollPane scroll =
-                    new JScrollPane(
-                            index == 1
-                                    ? new VoicingTable(session, notices)
-                                    : new LayerTable(session, notices));
-            scroll.setBorder(BorderFactory.createEmptyBorder());
-            lower.setComponentAt(index, scroll);
+        if (lower.getComponentAt(index) instanceof JPanel panel && panel.getComponentCount() == 0) {
+            lower.setComponentAt(
+                    index,
+                    switch (index) {
+                        case 0 -> possibilities();
+                        case 1 -> scrolling(new VoicingTable(session, notices));
+                        default -> scrolling(new LayerTable(session, notices));
+                    });
         }
+    }
+
+    private CountPanel possibilities() {
+        Exploring exploring = new Exploring(session, tasks);
+        VariationPanel variations =
+                new VariationPanel(session, exploring, playhead, tasks, System::nanoTime);
+        return new CountPanel(session, new RuleControls(session), variations);
+    }
+
+    private static JScrollPane scrolling(JComponent content) {
+        JScrollPane scroll = new JScrollPane(content);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        return scroll;
+    }
+
+    /** Is called once, when the panels have been seen for the first time. */
+    void onFirstLook(Runnable body) {
+        firstLook = Optional.of(body);
+    }
+
+    @Override
+    public void paint(Graphics graphics) {
+        super.paint(graphics);
+        firstLook.ifPresent(EventQueue::invokeLater);
+        firstLook = Optional.empty();
     }
 
     private LessonPanel makeLesson() {
@@ -190,8 +226,13 @@ final class Panels extends JPanel {
             sides.setDividerLocation(KIT_SHARE_LARGE);
         } else {
             levels.setBottomComponent(lower);
-            levels.setDividerLocation(usualLevel);
-            sides.setDividerLocation(usualSide);
+            // Only once everything has its size again does a divider stay where it is put.
+            EventQueue.invokeLater(
+                    () -> {
+                        validate();
+                        levels.setDividerLocation(usualLevel);
+                        sides.setDividerLocation(usualSide);
+                    });
         }
         kit.enlarge(large ? LARGE_KIT : 1);
         groove.enlarge(large ? LARGE : 1);

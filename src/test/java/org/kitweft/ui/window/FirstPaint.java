@@ -1,15 +1,14 @@
 package org.kitweft.ui.window;
 
 import com.formdev.flatlaf.FlatLightLaf;
-import java.awt.AWTEvent;
 import java.awt.EventQueue;
+import java.awt.Graphics;
 import java.awt.Toolkit;
-import java.awt.event.PaintEvent;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicBoolean;
+import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
@@ -24,16 +23,6 @@ final class FirstPaint {
     private FirstPaint() {}
 
     public static void main(String[] args) {
-        AtomicBoolean first = new AtomicBoolean(true);
-        Toolkit.getDefaultToolkit()
-                .addAWTEventListener(
-                        event -> {
-                            if (event instanceof PaintEvent && first.getAndSet(false)) {
-                                // The listener hears of the event before it is painted.
-                                EventQueue.invokeLater(FirstPaint::tell);
-                            }
-                        },
-                        AWTEvent.PAINT_EVENT_MASK);
         if (args[0].equals("window")) {
             MainWindow.start(
                     Path.of(args[1]),
@@ -42,7 +31,7 @@ final class FirstPaint {
                         throw new IOException("not needed here");
                     },
                     Optional.empty(),
-                    window -> {});
+                    window -> watch(window.frame()));
         } else {
             EventQueue.invokeLater(FirstPaint::table);
         }
@@ -54,6 +43,21 @@ final class FirstPaint {
         frame.add(new JScrollPane(new JTable(20, 5)));
         frame.setSize(1280, 800);
         frame.setVisible(true);
+        watch(frame);
+    }
+
+    /** The glass pane is painted last, in the same go as everything under it. */
+    private static void watch(JFrame frame) {
+        frame.setGlassPane(
+                new JComponent() {
+                    private static final long serialVersionUID = 1;
+
+                    @Override
+                    protected void paintComponent(Graphics graphics) {
+                        tell();
+                    }
+                });
+        frame.getGlassPane().setVisible(true);
     }
 
     private static void tell() {

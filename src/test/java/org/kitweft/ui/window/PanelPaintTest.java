@@ -85,6 +85,7 @@ class PanelPaintTest {
                 () -> {
                     stage[0] = new Stage(theme, zoom, width, height);
                     stage[0].layOut();
+                    stage[0].panels.begin();
                 });
         for (int i = 0; i < 3; i++) {
             EventQueue.invokeAndWait(() -> stage[0].layOut());
