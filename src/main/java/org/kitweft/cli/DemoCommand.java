@@ -18,6 +18,7 @@ import org.kitweft.sound.PlaySettings;
 import org.kitweft.sound.Timeline;
 import org.kitweft.sound.midi.MidiFile;
 import org.kitweft.sound.synth.Bank;
+import org.kitweft.sound.synth.BuiltIn;
 import org.kitweft.sound.wave.Progress;
 import org.kitweft.sound.wave.WaveFile;
 import picocli.CommandLine.Command;
@@ -123,7 +124,7 @@ final class DemoCommand implements Callable<Integer> {
     }
 
     private Bank bank() throws IOException {
-        Bank loaded = bank == null ? Bank.ofTheJdk() : bank;
+        Bank loaded = bank == null ? BuiltIn.ofTheUser().load() : bank;
         bank = loaded;
         return loaded;
     }

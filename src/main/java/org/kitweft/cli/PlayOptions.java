@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.kitweft.groove.Tempo;
 import org.kitweft.sound.PlaySettings;
 import org.kitweft.sound.synth.Bank;
+import org.kitweft.sound.synth.BuiltIn;
 import picocli.CommandLine.Option;
 
 /** How a groove is played, live or into a file. */
@@ -37,7 +38,7 @@ final class PlayOptions {
             names = "--bank",
             paramLabel = "FILE",
             description =
-                    "The sound bank for --play and --wav, an SF2 or DLS file. Default: the one Java brings.")
+                    "The sound bank for --play and --wav, an SF2 or DLS file. Default: Kitweft's own, computed the first time.")
     private @Nullable Path bank;
 
     @Option(names = "--click", description = "Click on every beat.")
@@ -53,7 +54,7 @@ final class PlayOptions {
 
     /** The bank that was asked for, or the default one; may take a while. */
     Bank loadBank() throws IOException {
-        return bank == null ? Bank.ofTheJdk() : Bank.read(bank);
+        return bank == null ? BuiltIn.ofTheUser().load() : Bank.read(bank);
     }
 
     PlaySettings settings() {

@@ -65,7 +65,10 @@ public interface Player extends AutoCloseable {
      */
     void useBank(Path file);
 
-    /** Why nothing is heard, in words for people; empty if all is well. */
+    /**
+     * Why nothing is heard, in words for people: no audio device, or the sound bank is still being
+     * made ready; empty if all is well.
+     */
     Optional<String> notice();
 
     /** Stops and gives line and devices back. */

@@ -16,23 +16,23 @@ import org.kitweft.sound.bank.soundfont.Span;
 import org.kitweft.sound.bank.soundfont.Zone;
 
 /**
- * What goes into the bank: the recipes of all samples, and the instruments and presets that play
+ * What goes into the bank: the blueprints of all samples, and the instruments and presets that play
  * them.
  *
- * @param recipes in file order
- * @param instruments that refer to the recipes' names
+ * @param blueprints in file order
+ * @param instruments that refer to the blueprints' names
  * @param presets that refer to the instruments' names
  */
-record BankPlan(List<Recipe> recipes, List<Instrument> instruments, List<Preset> presets) {
+record BankPlan(List<Blueprint> blueprints, List<Instrument> instruments, List<Preset> presets) {
     private static final String KIT = "Kitweft Kit";
 
     /** The whole built-in bank. */
     static BankPlan whole() {
-        List<Recipe> recipes = new ArrayList<>();
+        List<Blueprint> blueprints = new ArrayList<>();
         List<Instrument> instruments = new ArrayList<>();
-        instruments.add(kit(recipes));
+        instruments.add(kit(blueprints));
         for (Program program : Programs.all()) {
-            instruments.add(pitched(program, recipes));
+            instruments.add(pitched(program, blueprints));
         }
         instruments.add(motor(instruments));
         List<Preset> presets = new ArrayList<>(Families.presets());
@@ -48,18 +48,18 @@ record BankPlan(List<Recipe> recipes, List<Instrument> instruments, List<Preset>
                         Preset.PERCUSSION_BANK,
                         0,
                         List.of(new Preset.Part(KIT, Span.ALL, 0))));
-        return new BankPlan(recipes, instruments, presets);
+        return new BankPlan(blueprints, instruments, presets);
     }
 
-    private static Instrument kit(List<Recipe> recipes) {
+    private static Instrument kit(List<Blueprint> blueprints) {
         List<Zone> zones = new ArrayList<>();
         for (PercussionSound sound : Percussion.all()) {
             for (Layer layer : Layer.values()) {
-                Recipe recipe = new Recipe.Struck(sound, layer);
-                recipes.add(recipe);
+                Blueprint blueprint = new Blueprint.Struck(sound, layer);
+                blueprints.add(blueprint);
                 zones.add(
                         new Zone(
-                                recipe.name(),
+                                blueprint.name(),
                                 Span.only(sound.key()),
                                 layer.velocities(),
                                 generators(sound),
@@ -98,13 +98,13 @@ record BankPlan(List<Recipe> recipes, List<Instrument> instruments, List<Preset>
         return all;
     }
 
-    private static Instrument pitched(Program program, List<Recipe> recipes) {
+    private static Instrument pitched(Program program, List<Blueprint> blueprints) {
         List<Zone> zones = new ArrayList<>();
         for (int i = 0; i < program.roots().size(); i++) {
             int root = program.roots().get(i);
             for (Layer layer : Layer.values()) {
-                Recipe recipe = new Recipe.Keyed(program, root, layer);
-                recipes.add(recipe);
+                Blueprint blueprint = new Blueprint.Keyed(program, root, layer);
+                blueprints.add(blueprint);
                 Map<Generator, Integer> generators = new EnumMap<>(Generator.class);
                 generators.putAll(program.generators().apply(root));
                 if (program.loops()) {
@@ -112,7 +112,7 @@ record BankPlan(List<Recipe> recipes, List<Instrument> instruments, List<Preset>
                 }
                 zones.add(
                         new Zone(
-                                recipe.name(),
+                                blueprint.name(),
                                 new Span(program.lowest(i), program.highest(i)),
                                 layer.velocities(),
                                 generators,

@@ -53,7 +53,7 @@ public final class BuiltInBank {
     /** The bank as values, before it is written and sealed. */
     static SoundFont compute(BankProgress progress) {
         BankPlan plan = BankPlan.whole();
-        List<Sample> samples = Renderer.render(plan.recipes(), progress);
+        List<Sample> samples = Renderer.render(plan.blueprints(), progress);
         return new SoundFont(
                 NAME, Seal.comment(COMMENT), LICENCE, samples, plan.instruments(), plan.presets());
     }

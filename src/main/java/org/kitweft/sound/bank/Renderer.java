@@ -9,21 +9,21 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.kitweft.sound.bank.soundfont.Sample;
 
-/** Renders recipes on threads of its own, which end with the call. */
+/** Renders blueprints on threads of its own, which end with the call. */
 final class Renderer {
     /** More threads than this gain nothing on some 300 short tasks. */
     private static final int MOST_THREADS = 8;
 
     private Renderer() {}
 
-    /** All samples, in the recipes' order. */
-    static List<Sample> render(List<Recipe> recipes, BankProgress progress) {
+    /** All samples, in the blueprints' order. */
+    static List<Sample> render(List<Blueprint> blueprints, BankProgress progress) {
         int threads = Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors());
         ExecutorService pool = Executors.newFixedThreadPool(threads, Renderer::thread);
         try {
             List<Future<Sample>> futures = new ArrayList<>();
-            for (Recipe recipe : recipes) {
-                futures.add(pool.submit(() -> make(recipe, progress)));
+            for (Blueprint blueprint : blueprints) {
+                futures.add(pool.submit(() -> make(blueprint, progress)));
             }
             return collect(futures, progress);
         } finally {
@@ -37,11 +37,11 @@ final class Renderer {
         return thread;
     }
 
-    private static Sample make(Recipe recipe, BankProgress progress) {
+    private static Sample make(Blueprint blueprint, BankProgress progress) {
         if (progress.cancelled()) {
             throw new CancellationException("building the sound bank was stopped");
         }
-        return recipe.make();
+        return blueprint.make();
     }
 
     private static List<Sample> collect(List<Future<Sample>> futures, BankProgress progress) {

@@ -37,6 +37,9 @@ public final class LivePlayer implements Player {
 
     private static final int WATCH_MILLISECONDS = 500;
 
+    private static final String WAITING =
+            "the sound bank is being made ready; what you play now is heard in a few seconds";
+
     private final OutputLines lines;
     private final MidiSinks midiSinks;
     private final Listeners listeners = new Listeners();
@@ -52,6 +55,7 @@ public final class LivePlayer implements Player {
     private volatile PlaySettings settings = PlaySettings.DEFAULT;
     private volatile @Nullable Phrase phrase;
     private volatile Optional<String> notice = Optional.empty();
+    private volatile boolean waitingForBank = true;
 
     // Of the devices thread only.
     private Optional<AudioLine> chosenLine = Optional.empty();
@@ -84,18 +88,11 @@ public final class LivePlayer implements Player {
 
     /**
      * Opens a player on the system's lines and devices, with Kitweft's own bank; returns at once,
-     * while they are opened. The first time on a machine the bank takes seconds to compute: until
-     * then it sounds with the JDK's.
+     * while they are opened. The first time on a machine the bank takes seconds to compute: what is
+     * played or struck meanwhile waits for it, and {@link #notice()} says so.
      */
     public static Player open() {
-        BuiltIn own = BuiltIn.ofTheUser();
-        LivePlayer player =
-                new LivePlayer(
-                        own.isKept() ? own : Bank::ofTheJdk, new SystemLines(), new SystemMidi());
-        if (!own.isKept()) {
-            player.devices.execute(() -> player.load(own, false));
-        }
-        return player;
+        return open(BuiltIn.ofTheUser());
     }
 
     /**
@@ -139,12 +136,14 @@ public final class LivePlayer implements Player {
     private void load(Bank.Source source, boolean first) {
         try {
             NoteStream stream = NoteStream.open(source.load());
+            waitingForBank = false;
             sound.post(() -> sound.use(stream));
         } catch (IOException e) {
             sound.post(() -> listeners.fault(String.valueOf(e.getMessage())));
             if (first) {
                 load(Bank::ofTheJdk, false);
             }
+            waitingForBank = false;
         }
     }
 
@@ -283,7 +282,8 @@ public final class LivePlayer implements Player {
 
     @Override
     public Optional<String> notice() {
-        return notice;
+        Optional<String> fault = notice;
+        return fault.isEmpty() && waitingForBank ? Optional.of(WAITING) : fault;
     }
 
     @Override

@@ -49,6 +49,7 @@ final class SoundThread implements Runnable {
     private @Nullable MidiSender midi;
     private @Nullable Pass pass;
     private @Nullable Playhead playhead;
+    private @Nullable Runnable waitingStrike; // the last one before there was a bank
     private double level;
     private long lineStart;
     private int waitingPlay;
@@ -129,6 +130,11 @@ final class SoundThread implements Runnable {
 
     void use(NoteStream stream) {
         sounder.use(stream);
+        Runnable strike = waitingStrike;
+        waitingStrike = null;
+        if (strike != null) {
+            strike.run();
+        }
         playIfReady();
     }
 
@@ -229,6 +235,10 @@ final class SoundThread implements Runnable {
     void strike(Note note, int frames) {
         if (line == null) {
             askForLine();
+        }
+        if (!sounder.isReady()) {
+            waitingStrike = () -> strike(note, frames);
+            return;
         }
         wake();
         long frame = sounder.rendered() + Sounder.AHEAD;

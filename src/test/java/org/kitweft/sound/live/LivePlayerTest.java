@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -71,6 +72,44 @@ class LivePlayerTest {
         }
         assertThat(recorder.told).containsExactly("playing", "stopped", "silent");
         assertThat(player.isPlaying()).isFalse();
+    }
+
+    @Test
+    void whatIsPlayedBeforeTheBankIsReadyWaitsForIt() throws InterruptedException {
+        CountDownLatch made = new CountDownLatch(1);
+        FakeLines others = new FakeLines();
+        others.room.release(PLENTY);
+        try (LivePlayer early =
+                new LivePlayer(
+                        () -> {
+                            awaitQuietly(made);
+                            return ImpulseBank.bank();
+                        },
+                        others,
+                        midi)) {
+            assertThat(early.notice()).get().asString().contains("sound bank");
+            Recorder told = new Recorder();
+            early.addListener(told);
+            early.settings(TWICE.withLoops(1));
+            early.show(Phrases.of("RLRR LRLL"));
+            early.play();
+            assertThat(early.isPlaying()).isTrue();
+            made.countDown();
+            assertThat(told.next()).isEqualTo("playing");
+            assertThat(told.next()).isEqualTo("stopped");
+            assertThat(told.next()).isEqualTo("silent");
+            assertThat(Onsets.of(others.samples())).hasSize(16);
+            assertThat(early.notice()).isEmpty();
+        }
+    }
+
+    private static void awaitQuietly(CountDownLatch latch) throws IOException {
+        try {
+            latch.await();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IOException("interrupted", e);
+        }
     }
 
     @Test

@@ -12,7 +12,7 @@ import org.kitweft.sound.bank.render.Wave;
 import org.kitweft.sound.bank.soundfont.Sample;
 
 /** How one sample comes about: a name, and the work that makes it, on any thread. */
-interface Recipe {
+interface Blueprint {
     /**
      * Loudness of a percussion sample whose level is 0 dB, in LUFS over its first 400 ms. Chosen so
      * that the shortest sounds reach it without bending their peaks much.
@@ -32,7 +32,7 @@ interface Recipe {
      * One layer of a percussion sound. All layers share their chance, so they are one and the same
      * cymbal.
      */
-    record Struck(PercussionSound sound, Layer layer) implements Recipe {
+    record Struck(PercussionSound sound, Layer layer) implements Blueprint {
         @Override
         public String name() {
             return sound.key()
@@ -51,7 +51,7 @@ interface Recipe {
     }
 
     /** One layer of one root of a pitched program. */
-    record Keyed(Program program, int root, Layer layer) implements Recipe {
+    record Keyed(Program program, int root, Layer layer) implements Blueprint {
         @Override
         public String name() {
             return "%s %d %s".formatted(program.name(), root, layer.letter());
