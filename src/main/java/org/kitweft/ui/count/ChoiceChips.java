@@ -76,7 +76,8 @@ final class ChoiceChips extends JPanel implements Scrollable {
                     }
                     JButton all = new JButton("all");
                     all.putClientProperty("JButton.buttonType", "roundRect");
-                    all.putClientProperty("FlatLaf.style", "minimumWidth: 20; font: bold 90%");
+                    all.putClientProperty("FlatLaf.style", "minimumWidth: 20");
+                    Paints.type(all, 90, true);
                     all.setMargin(UIScale.scale(new Insets(0, 6, 0, 6)));
 
                     all.setToolTipText("Every sound that " + letter + " can reach");

@@ -9,7 +9,6 @@ import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Ellipse2D;
-import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.OptionalInt;
@@ -148,27 +147,25 @@ final class GridView extends Painted implements Scrollable {
         paintColumnLine(g, last + 1, (last + 1) * width);
     }
 
+    /** Lines are thin filled boxes: whole pixels are sharper and quicker than drawn outlines. */
     private void paintColumnLine(Graphics2D g, int column, int x) {
+        int thick = UIScale.scale(1);
         if (column % model.columnsPerBar() == 0) {
             g.setColor(Inks.TEXT.color());
-            g.setStroke(new BasicStroke(UIScale.scale(1.6f)));
+            thick = UIScale.scale(2);
         } else if (column % model.columnsPerBeat() == 0) {
             g.setColor(Inks.LINE.color());
-            g.setStroke(new BasicStroke(UIScale.scale(1f)));
         } else {
             g.setColor(Inks.THREAD.color());
-            g.setStroke(new BasicStroke(UIScale.scale(1f)));
         }
-        g.draw(new Line2D.Double(x, 0, x, gridHeight()));
+        g.fillRect(x - thick / 2, 0, thick, gridHeight());
     }
 
     private void paintRowLines(Graphics2D g, int last) {
-        g.setStroke(new BasicStroke(UIScale.scale(1f)));
         g.setColor(Inks.THREAD.color());
         int right = (last + 1) * size.cellWidth();
         for (int row = 0; row <= model.rows().size(); row++) {
-            int y = row * size.cellHeight();
-            g.draw(new Line2D.Double(0, y, right, y));
+            g.fillRect(0, row * size.cellHeight(), right, UIScale.scale(1));
         }
     }
 

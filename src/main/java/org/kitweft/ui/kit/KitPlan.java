@@ -30,6 +30,8 @@ final class KitPlan {
     private final double scale;
     private final double left;
     private final double bottom;
+
+    /** Found when first asked for: a plan is often laid out anew before it is painted. */
     private final Map<Surface, Point2D> anchors = new HashMap<>();
 
     /**
@@ -56,9 +58,6 @@ final class KitPlan {
                                 area.getWidth() / (maxX - minX), area.getHeight() / (maxY - minY)));
         left = area.getCenterX() - scale * (minX + maxX) / 2;
         bottom = area.getCenterY() + scale * (minY + maxY) / 2;
-        for (Surface surface : kit.surfaces()) {
-            anchors.put(surface, freest(surface));
-        }
     }
 
     private double extreme(ToDoubleFunction<Surface> edge, boolean least) {
@@ -96,7 +95,7 @@ final class KitPlan {
 
     /** Where a surface is most to be seen: its name and tokens go there. */
     Point2D anchor(Surface surface) {
-        return anchors.getOrDefault(surface, new Point2D.Double());
+        return anchors.computeIfAbsent(surface, this::freest);
     }
 
     /** The surface at a point, the highest where several lie over each other. */

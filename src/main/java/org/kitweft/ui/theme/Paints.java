@@ -36,8 +36,10 @@ public final class Paints {
      * @param percent of the size of labels
      */
     public static void type(JComponent component, int percent, boolean bold) {
-        component.putClientProperty(
-                "FlatLaf.style", "font: %s%d%%".formatted(bold ? "bold " : "", percent));
+        component.setFont(font(percent / 100.0, bold));
+        // A change of theme or zoom gives the component a new UI; its font is derived anew then.
+        component.addPropertyChangeListener(
+                "UI", change -> component.setFont(font(percent / 100.0, bold)));
     }
 
     /** Writes text with its middle at a point. */

@@ -57,8 +57,7 @@ final class LimbSwitches extends JPanel {
         button.setToolTipText(what + limb.words());
         button.getAccessibleContext().setAccessibleName(what + limb.words());
         button.setMargin(UIScale.scale(new Insets(2, 3, 2, 3)));
-        button.putClientProperty("FlatLaf.style", "minimumWidth: 22");
-        add(button);
+        add(button, "w 24!");
         return button;
     }
 

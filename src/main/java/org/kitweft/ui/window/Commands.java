@@ -75,28 +75,27 @@ final class Commands {
                         action(command).putValue(Action.SELECTED_KEY, condition.getAsBoolean()));
     }
 
-    /** A menu bar of all commands, in the order of the table. */
+    /** A menu bar with the menus' names; {@link #fill} puts the commands into them. */
     JMenuBar menuBar() {
         JMenuBar bar = new JMenuBar();
-        Map<Command.Group, JMenu> menus = new EnumMap<>(Command.Group.class);
         for (Command.Group group : Command.Group.values()) {
             JMenu menu = new JMenu(texts.text(group));
             menu.setMnemonic(texts.mnemonic(group));
-            menu.setName(group.name());
-            menus.put(group, menu);
             bar.add(menu);
         }
+        return bar;
+    }
+
+    /** Puts all commands into their menus, in the order of the table. */
+    void fill(JMenuBar bar) {
         for (Command command : Command.values()) {
-            JMenu menu = menus.get(command.group());
-            if (menu != null) {
-                if (command.afterLine()) {
-                    menu.addSeparator();
-                }
-                menu.add(item(command));
+            JMenu menu = bar.getMenu(command.group().ordinal());
+            if (command.afterLine()) {
+                menu.addSeparator();
             }
+            menu.add(item(command));
         }
         refresh();
-        return bar;
     }
 
     private JMenuItem item(Command command) {

@@ -71,7 +71,6 @@ public final class MainWindow {
         kits = new KitCommands(session, files, tasks, status);
         help = new HelpDialogs(frame);
         panels = new Panels(session, playhead, play, status, this::chooseSticking, tasks);
-        wire();
         build();
     }
 
@@ -139,8 +138,21 @@ public final class MainWindow {
         return exports;
     }
 
+    /** The menus' commands and their keys. */
+    private void fillMenus() {
+        wire();
+        JMenuBar bar = frame.getJMenuBar();
+        commands.fill(bar);
+        kits.addTo(bar.getMenu(Command.Group.KIT.ordinal()));
+        new SoundMenu(play, tasks, files, path -> settings = settings.withBank(path.toString()))
+                .addTo(bar.getMenu(Command.Group.PLAY.ordinal()));
+        looks.onChange(commands::refresh);
+        follow();
+    }
+
     /** What need not be there before the first look. */
     private void begin(Supplier<Player> player, Optional<Path> lesson) {
+        fillMenus();
         panels.transport().focusTarget().requestFocusInWindow();
         if (status.text().isBlank()) {
             status.note("The space bar plays. F1 shows all keys.");
@@ -224,11 +236,7 @@ public final class MainWindow {
     }
 
     private void build() {
-        JMenuBar bar = commands.menuBar();
-        kits.addTo(bar.getMenu(Command.Group.KIT.ordinal()));
-        new SoundMenu(play, tasks, files, path -> settings = settings.withBank(path.toString()))
-                .addTo(bar.getMenu(Command.Group.PLAY.ordinal()));
-        frame.setJMenuBar(bar);
+        frame.setJMenuBar(commands.menuBar());
         frame.setContentPane(panels);
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(
@@ -246,8 +254,6 @@ public final class MainWindow {
         if (settings.maximised()) {
             frame.setExtendedState(Frame.MAXIMIZED_BOTH);
         }
-        looks.onChange(commands::refresh);
-        follow();
     }
 
     private void follow() {
