@@ -1,8 +1,10 @@
 package org.kitweft.cli;
 
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.kitweft.groove.Groove;
 import org.kitweft.groove.Phrase;
+import org.kitweft.sound.PlayOut;
 import org.kitweft.sound.PlaySettings;
 import org.kitweft.sound.Player;
 import org.kitweft.sound.live.LivePlayer;
@@ -73,7 +75,10 @@ final class GrooveCommand implements Callable<Integer> {
         if (play) {
             Bank bank = playOptions.loadBank();
             try (Player player = LivePlayer.open(() -> bank)) {
-                Playing.play(player, Phrase.of(groove), settings);
+                Optional<String> fault = PlayOut.play(player, Phrase.of(groove), settings);
+                if (fault.isPresent()) {
+                    throw new InputException(fault.get());
+                }
             }
         }
         return 0;

@@ -46,7 +46,7 @@ final class SystemLines implements OutputLines {
         } catch (LineUnavailableException | IllegalArgumentException e) {
             // The JDK says "no line matching …" by an IllegalArgumentException.
             throw new LineLostException(
-                    "no audio device: %s is not to be had"
+                    "no audio device: %s is not to be had; all but live sound works"
                             .formatted(
                                     line.map(AudioLine::name).orElse("a line for 44.1 kHz stereo")),
                     e);

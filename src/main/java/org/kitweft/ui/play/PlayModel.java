@@ -64,7 +64,7 @@ public final class PlayModel implements AutoCloseable {
         opened.settings(settings);
         phrase = Optional.of(session.phrase());
         opened.show(phrase.get());
-        opened.notice().ifPresent(why -> notices.fault(why + ". All but live sound works."));
+        opened.notice().ifPresent(notices::note);
         if (wanted) {
             wanted = false;
             opened.play();

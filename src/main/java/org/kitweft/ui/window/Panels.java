@@ -45,7 +45,7 @@ final class Panels extends JPanel {
     private static final long serialVersionUID = 1;
     private static final double KIT_SHARE = 0.36;
     private static final double UPPER_SHARE = 0.625;
-    private static final double GROOVE_SHARE = 0.63;
+    private static final double GROOVE_SHARE = 0.67;
     private static final double KIT_SHARE_LARGE = 0.42;
     private static final double LARGE = 1.7;
     private static final double LARGE_KIT = 1.25;

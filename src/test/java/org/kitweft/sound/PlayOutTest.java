@@ -1,7 +1,6 @@
-package org.kitweft.cli;
+package org.kitweft.sound;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.lang.reflect.Proxy;
 import java.util.ArrayList;
@@ -9,19 +8,17 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.kitweft.groove.OpeningGroove;
 import org.kitweft.groove.Phrase;
-import org.kitweft.sound.PlaySettings;
-import org.kitweft.sound.Player;
-import org.kitweft.sound.PlayerListener;
 
-class PlayingTest {
+class PlayOutTest {
     private static final Phrase PHRASE = Phrase.of(OpeningGroove.recipe().weave());
+    private static final PlaySettings ONCE = PlaySettings.DEFAULT.withLoops(1);
 
     /** A player that notes what is asked of it, and whose playing is over at once. */
     private static Player player(List<String> asked, List<String> faults) {
         List<PlayerListener> listeners = new ArrayList<>();
         return (Player)
                 Proxy.newProxyInstance(
-                        PlayingTest.class.getClassLoader(),
+                        PlayOutTest.class.getClassLoader(),
                         new Class<?>[] {Player.class},
                         (self, method, args) -> {
                             asked.add(method.getName());
@@ -38,17 +35,16 @@ class PlayingTest {
     }
 
     @Test
-    void itIsPlayedToItsEnd() throws InterruptedException {
+    void playsToTheEndAndLeavesNobodyListening() throws InterruptedException {
         List<String> asked = new ArrayList<>();
-        Playing.play(player(asked, List.of()), PHRASE, PlaySettings.DEFAULT.withLoops(1));
-        assertThat(asked).containsExactly("addListener", "settings", "show", "play");
+        assertThat(PlayOut.play(player(asked, List.of()), PHRASE, ONCE)).isEmpty();
+        assertThat(asked)
+                .containsExactly("addListener", "settings", "show", "play", "removeListener");
     }
 
     @Test
-    void aFaultIsTold() {
-        Player player = player(new ArrayList<>(), List.of("the audio line was taken away"));
-        assertThatThrownBy(() -> Playing.play(player, PHRASE, PlaySettings.DEFAULT.withLoops(1)))
-                .isInstanceOf(InputException.class)
-                .hasMessage("the audio line was taken away");
+    void tellsTheFirstFault() throws InterruptedException {
+        Player player = player(new ArrayList<>(), List.of("the audio line was taken away", "more"));
+        assertThat(PlayOut.play(player, PHRASE, ONCE)).contains("the audio line was taken away");
     }
 }
