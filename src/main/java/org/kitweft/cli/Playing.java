@@ -3,8 +3,8 @@ package org.kitweft.cli;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicReference;
-import org.kitweft.groove.Phrase;
 import org.kitweft.sound.PlaySettings;
+import org.kitweft.sound.Playable;
 import org.kitweft.sound.Player;
 import org.kitweft.sound.PlayerListener;
 
@@ -18,7 +18,7 @@ final class Playing {
      * @throws InputException what the player found wrong, in words for people
      * @throws InterruptedException if the wait is interrupted; then playing has stopped
      */
-    static void play(Player player, Phrase phrase, PlaySettings settings)
+    static void play(Player player, Playable playable, PlaySettings settings)
             throws InterruptedException {
         CountDownLatch ended = new CountDownLatch(1);
         AtomicReference<Optional<String>> fault = new AtomicReference<>(Optional.empty());
@@ -35,7 +35,7 @@ final class Playing {
                     }
                 });
         player.settings(settings);
-        player.show(phrase);
+        player.show(playable);
         player.play();
         ended.await();
         if (fault.get().isPresent()) {

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.kitweft.groove.OpeningGroove;
 import org.kitweft.groove.Phrase;
 import org.kitweft.sound.PlaySettings;
+import org.kitweft.sound.Playable;
 import org.kitweft.sound.Player;
 import org.kitweft.sound.PlayerListener;
 
@@ -40,14 +41,20 @@ class PlayingTest {
     @Test
     void itIsPlayedToItsEnd() throws InterruptedException {
         List<String> asked = new ArrayList<>();
-        Playing.play(player(asked, List.of()), PHRASE, PlaySettings.DEFAULT.withLoops(1));
+        Playing.play(
+                player(asked, List.of()), Playable.of(PHRASE), PlaySettings.DEFAULT.withLoops(1));
         assertThat(asked).containsExactly("addListener", "settings", "show", "play");
     }
 
     @Test
     void aFaultIsTold() {
         Player player = player(new ArrayList<>(), List.of("the audio line was taken away"));
-        assertThatThrownBy(() -> Playing.play(player, PHRASE, PlaySettings.DEFAULT.withLoops(1)))
+        assertThatThrownBy(
+                        () ->
+                                Playing.play(
+                                        player,
+                                        Playable.of(PHRASE),
+                                        PlaySettings.DEFAULT.withLoops(1)))
                 .isInstanceOf(InputException.class)
                 .hasMessage("the audio line was taken away");
     }
