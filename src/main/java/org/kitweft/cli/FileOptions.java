@@ -3,8 +3,8 @@ package org.kitweft.cli;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import org.kitweft.groove.Groove;
-import org.kitweft.groove.Phrase;
 import org.kitweft.sound.PlaySettings;
+import org.kitweft.sound.Playable;
 import org.kitweft.sound.Timeline;
 import org.kitweft.sound.midi.MidiFile;
 import org.kitweft.sound.synth.Bank;
@@ -53,14 +53,14 @@ final class FileOptions {
             description = "Replace files that exist. Without it nothing is overwritten.")
     private boolean force;
 
-    Targets targets(Groove groove, PlaySettings settings, Bank.Source bank) {
+    Targets targets(Groove groove, Playable playable, PlaySettings settings, Bank.Source bank) {
         Targets targets = new Targets(force);
         if (midi != null) {
             targets.add(
                     "--midi",
                     midi,
                     (target, replace) ->
-                            MidiFile.write(timeline(groove, settings), target, replace));
+                            MidiFile.write(Timeline.of(playable, settings), target, replace));
         }
         if (wav != null) {
             targets.add(
@@ -68,7 +68,7 @@ final class FileOptions {
                     wav,
                     (target, replace) ->
                             WaveFile.write(
-                                    timeline(groove, settings),
+                                    Timeline.of(playable, settings),
                                     bank.load(),
                                     target,
                                     replace,
@@ -94,9 +94,5 @@ final class FileOptions {
                     new StaffFiles(groove, settings.tempo())::writeMusicXml);
         }
         return targets;
-    }
-
-    private static Timeline timeline(Groove groove, PlaySettings settings) {
-        return Timeline.of(Phrase.of(groove), settings);
     }
 }

@@ -4,8 +4,10 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.kitweft.groove.Groove;
 import org.kitweft.groove.Phrase;
+import org.kitweft.sound.Mix;
 import org.kitweft.sound.PlayOut;
 import org.kitweft.sound.PlaySettings;
+import org.kitweft.sound.Playable;
 import org.kitweft.sound.Player;
 import org.kitweft.sound.live.LivePlayer;
 import org.kitweft.sound.synth.Bank;
@@ -33,6 +35,8 @@ import picocli.CommandLine.Option;
             "  kitweft groove RLLRLR --steps 3 --meter 3/4 --tacet L --png threes.png",
             "  kitweft groove \">RLRR >LRLL\" --double-accents R=bass-drum \\",
             "      --layer \"hi-hat.foot@2: - x - x\" --wav feet.wav",
+            "  kitweft groove \"RLRR LRLL\" --bars 2 --chords \"Dm7 G7 | Cmaj7 %%\" --style swing \\",
+            "      --without drums --loops 4 --count-in 1 --wav minus-drums.wav",
             "",
             "--json answers with {sticking, meter, tempo, steps, bars, kit, hits: [{bar, step, start,"
                     + " limb, letter, surface, sound, channel, key, velocity, dynamic}], conflicts:"
@@ -44,6 +48,7 @@ final class GrooveCommand implements Callable<Integer> {
 
     @Mixin private RecipeOptions recipeOptions = new RecipeOptions();
     @Mixin private PlayOptions playOptions = new PlayOptions();
+    @Mixin private BandOptions bandOptions = new BandOptions();
     @Mixin private FileOptions fileOptions = new FileOptions();
 
     @Option(
@@ -61,9 +66,15 @@ final class GrooveCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        PlaySettings settings = playOptions.settings();
+        PlaySettings settings =
+                playOptions.settings().withMix(Mix.DEFAULT.without(bandOptions.left()));
+        if (play && playOptions.hasTempoSteps()) {
+            throw new InputException(
+                    "--tempo-steps is for --midi and --wav; --play plays one --tempo");
+        }
         Groove groove = recipeOptions.recipe().weave();
-        Targets targets = fileOptions.targets(groove, settings, playOptions::loadBank);
+        Playable playable = bandOptions.playable(Phrase.of(groove));
+        Targets targets = fileOptions.targets(groove, playable, settings, playOptions::loadBank);
         targets.check();
         terminal.out()
                 .print(
@@ -75,7 +86,7 @@ final class GrooveCommand implements Callable<Integer> {
         if (play) {
             Bank bank = playOptions.loadBank();
             try (Player player = LivePlayer.open(() -> bank)) {
-                Optional<String> fault = PlayOut.play(player, Phrase.of(groove), settings);
+                Optional<String> fault = PlayOut.play(player, playable, settings);
                 if (fault.isPresent()) {
                     throw new InputException(fault.get());
                 }

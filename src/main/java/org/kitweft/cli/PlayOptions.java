@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.kitweft.groove.Tempo;
+import org.kitweft.groove.TempoSteps;
+import org.kitweft.sound.Course;
 import org.kitweft.sound.PlaySettings;
 import org.kitweft.sound.synth.Bank;
 import org.kitweft.sound.synth.BuiltIn;
@@ -44,6 +46,18 @@ final class PlayOptions {
     @Option(names = "--click", description = "Click on every beat.")
     private boolean click;
 
+    @Option(
+            names = "--tempo-steps",
+            paramLabel = "BPM,BPM,…",
+            description =
+                    "Tempi one after the other in MIDI and WAV files, as in 60,66,72; each for as many loops as --loops says.")
+    private @Nullable String tempoSteps;
+
+    /** Whether several tempi are to follow each other. */
+    boolean hasTempoSteps() {
+        return tempoSteps != null;
+    }
+
     Tempo tempo() {
         return new Tempo(tempo);
     }
@@ -57,6 +71,12 @@ final class PlayOptions {
         return bank == null ? BuiltIn.ofTheUser().load() : Bank.read(bank);
     }
 
+    private Course course() {
+        return tempoSteps == null
+                ? Course.STEADY
+                : new Course.Stepped(TempoSteps.parse(tempoSteps));
+    }
+
     PlaySettings settings() {
         if (loops < 1) {
             throw new InputException(
@@ -65,6 +85,7 @@ final class PlayOptions {
         return PlaySettings.DEFAULT
                 .withTempo(tempo())
                 .withLoops(loops)
+                .withCourse(course())
                 .withCountInBars(countIn)
                 .withClick(click);
     }

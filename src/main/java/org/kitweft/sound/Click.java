@@ -55,7 +55,8 @@ record Click(int accentKey, int beatKey) {
                             OptionalInt.empty(),
                             first ? accentKey : beatKey,
                             first ? ACCENT_VELOCITY : BEAT_VELOCITY,
-                            Set.of()));
+                            Set.of(),
+                            Part.CLICK));
         }
         return notes;
     }

@@ -17,6 +17,7 @@ import java.util.Set;
  * @param key MIDI key, 0 to 127
  * @param velocity 1 to 127
  * @param stops keys of the same channel that it silences
+ * @param part who plays it
  */
 public record Note(
         long tick,
@@ -26,7 +27,8 @@ public record Note(
         OptionalInt program,
         int key,
         int velocity,
-        Set<Integer> stops) {
+        Set<Integer> stops,
+        Part part) {
 
     /** In time, then by channel and key. */
     public static final Comparator<Note> IN_TIME =
@@ -37,6 +39,7 @@ public record Note(
 
     public Note {
         Objects.requireNonNull(program, "program");
+        Objects.requireNonNull(part, "part");
         stops = Set.copyOf(stops);
         if (ticks < 1) {
             throw new IllegalArgumentException("a note lasts at least one tick, not " + ticks);
@@ -72,13 +75,29 @@ public record Note(
     public Note later(long by) {
         return by == 0
                 ? this
-                : new Note(tick + by, ticks, written + by, channel, program, key, velocity, stops);
+                : new Note(
+                        tick + by,
+                        ticks,
+                        written + by,
+                        channel,
+                        program,
+                        key,
+                        velocity,
+                        stops,
+                        part);
     }
 
     /** The same note held for so many ticks. */
     public Note lasting(long other) {
         return other == ticks
                 ? this
-                : new Note(tick, other, written, channel, program, key, velocity, stops);
+                : new Note(tick, other, written, channel, program, key, velocity, stops, part);
+    }
+
+    /** The same note at another velocity. */
+    public Note withVelocity(int other) {
+        return other == velocity
+                ? this
+                : new Note(tick, ticks, written, channel, program, key, other, stops, part);
     }
 }

@@ -20,11 +20,17 @@ public final class PlayOut implements PlayerListener {
      */
     public static Optional<String> play(Player player, Phrase phrase, PlaySettings settings)
             throws InterruptedException {
+        return play(player, Playable.of(phrase), settings);
+    }
+
+    /** The same for a phrase with a band. */
+    public static Optional<String> play(Player player, Playable playable, PlaySettings settings)
+            throws InterruptedException {
         PlayOut out = new PlayOut();
         player.addListener(out);
         try {
             player.settings(settings);
-            player.show(phrase);
+            player.show(playable);
             player.play();
             out.done.await();
         } finally {

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Set;
+import org.kitweft.groove.Practice;
 import org.kitweft.groove.Tempo;
 import org.kitweft.kit.Limb;
 
@@ -19,6 +20,8 @@ import org.kitweft.kit.Limb;
  * @param muted limbs that are not heard
  * @param solo if not empty, only these limbs are heard, unless they are muted
  * @param level loudness, 0 silent to 1 full scale; a gain, not decibels
+ * @param mix which parts are heard, how loud and where
+ * @param course how the loops differ; where it sets tempi of its own, they go before {@code tempo}
  */
 public record PlaySettings(
         Tempo tempo,
@@ -27,7 +30,9 @@ public record PlaySettings(
         boolean click,
         Set<Limb> muted,
         Set<Limb> solo,
-        double level) {
+        double level,
+        Mix mix,
+        Course course) {
     /** Looping until stopped. */
     public static final int ENDLESS = 0;
 
@@ -42,10 +47,21 @@ public record PlaySettings(
 
     /** The default tempo, looping until stopped, all limbs heard at a low level, without click. */
     public static final PlaySettings DEFAULT =
-            new PlaySettings(Tempo.DEFAULT, ENDLESS, 0, false, Set.of(), Set.of(), LOW_LEVEL);
+            new PlaySettings(
+                    Tempo.DEFAULT,
+                    ENDLESS,
+                    0,
+                    false,
+                    Set.of(),
+                    Set.of(),
+                    LOW_LEVEL,
+                    Mix.DEFAULT,
+                    Course.STEADY);
 
     public PlaySettings {
         Objects.requireNonNull(tempo, "tempo");
+        Objects.requireNonNull(mix, "mix");
+        Objects.requireNonNull(course, "course");
         check("loops", loops, MOST_LOOPS);
         check("count-in bars", countInBars, MOST_COUNT_IN);
         if (!(level >= 0 && level <= 1)) {
@@ -76,36 +92,57 @@ public record PlaySettings(
 
     /** The same at another tempo. */
     public PlaySettings withTempo(Tempo other) {
-        return new PlaySettings(other, loops, countInBars, click, muted, solo, level);
+        return new PlaySettings(other, loops, countInBars, click, muted, solo, level, mix, course);
     }
 
     /** The same played another number of times. */
     public PlaySettings withLoops(int other) {
-        return new PlaySettings(tempo, other, countInBars, click, muted, solo, level);
+        return new PlaySettings(tempo, other, countInBars, click, muted, solo, level, mix, course);
     }
 
     /** The same with another count-in. */
     public PlaySettings withCountInBars(int other) {
-        return new PlaySettings(tempo, loops, other, click, muted, solo, level);
+        return new PlaySettings(tempo, loops, other, click, muted, solo, level, mix, course);
     }
 
     /** The same with or without click. */
     public PlaySettings withClick(boolean other) {
-        return new PlaySettings(tempo, loops, countInBars, other, muted, solo, level);
+        return new PlaySettings(tempo, loops, countInBars, other, muted, solo, level, mix, course);
     }
 
     /** The same with exactly these limbs muted. */
     public PlaySettings withMuted(Set<Limb> other) {
-        return new PlaySettings(tempo, loops, countInBars, click, other, solo, level);
+        return new PlaySettings(tempo, loops, countInBars, click, other, solo, level, mix, course);
     }
 
     /** The same with exactly these limbs solo. */
     public PlaySettings withSolo(Set<Limb> other) {
-        return new PlaySettings(tempo, loops, countInBars, click, muted, other, level);
+        return new PlaySettings(tempo, loops, countInBars, click, muted, other, level, mix, course);
     }
 
     /** The same at another level. */
     public PlaySettings withLevel(double other) {
-        return new PlaySettings(tempo, loops, countInBars, click, muted, solo, other);
+        return new PlaySettings(tempo, loops, countInBars, click, muted, solo, other, mix, course);
+    }
+
+    /** The same on another mix. */
+    public PlaySettings withMix(Mix other) {
+        return new PlaySettings(
+                tempo, loops, countInBars, click, muted, solo, level, other, course);
+    }
+
+    /** The same on another course. */
+    public PlaySettings withCourse(Course other) {
+        return new PlaySettings(tempo, loops, countInBars, click, muted, solo, level, mix, other);
+    }
+
+    /** How many loops there are in all; {@value #ENDLESS} without end. */
+    public int loopsInAll() {
+        return course.loopsInAll(loops);
+    }
+
+    /** Tempo and sounding of a loop, counted from 0. */
+    public Practice.Loop loop(int index) {
+        return course.loop(index, loops, tempo);
     }
 }

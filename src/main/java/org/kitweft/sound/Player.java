@@ -28,6 +28,14 @@ public interface Player extends AutoCloseable {
     /** What is to be played. While playing it is heard from the next step on, without a gap. */
     void show(Phrase phrase);
 
+    /**
+     * What is to be played, with a band; heard as {@link #show(Phrase)} is. A player that has no
+     * band plays the phrase alone.
+     */
+    default void show(Playable playable) {
+        show(playable.phrase());
+    }
+
     /** How it is to be played. While playing it is heard from the next step on, without a gap. */
     void settings(PlaySettings settings);
 

@@ -68,7 +68,8 @@ final class Struck {
                 sound.program(),
                 sound.key(),
                 velocity,
-                stoppedKeys(surface, sound));
+                stoppedKeys(surface, sound),
+                Part.DRUMS);
     }
 
     private static boolean rings(Surface surface, Sound sound) {

@@ -2,7 +2,6 @@ package org.kitweft.sound;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Stream;
 import org.kitweft.groove.Phrase;
 
 /**
@@ -13,7 +12,7 @@ import org.kitweft.groove.Phrase;
  * <p>Tick 0 is where the phrase starts; the count-in, and grace notes of the very first hit, lie
  * before it.
  *
- * @param tracks named notes; a band adds its own with {@link #with(Track)}
+ * @param tracks one for each part that is heard, in the order of {@link Part}
  * @param tempo meter and tempo all along
  * @param markers by tick, ascending
  * @param from where it starts: 0, or before it where there is a count-in
@@ -41,17 +40,17 @@ public record Timeline(
      * @throws IllegalArgumentException if that makes more than {@value #MAX_BARS} bars
      */
     public static Timeline of(Phrase phrase, PlaySettings settings) {
-        return new TimelineWriter(phrase, settings).write();
+        return of(Playable.of(phrase), settings);
     }
 
-    /** The same with another track beside the others. */
-    public Timeline with(Track track) {
-        return new Timeline(
-                Stream.concat(tracks.stream(), Stream.of(track)).toList(),
-                tempo,
-                markers,
-                from,
-                to);
+    /**
+     * Lays out a phrase with its band. The count-in is always heard: who asked for it needs it,
+     * also where the click is left out.
+     *
+     * @throws IllegalArgumentException if that makes more than {@value #MAX_BARS} bars
+     */
+    public static Timeline of(Playable playable, PlaySettings settings) {
+        return new TimelineWriter(playable, settings).write();
     }
 
     /** The notes of all tracks, in time. */

@@ -1,48 +1,70 @@
 package org.kitweft.sound;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.kitweft.band.BandNote;
+import org.kitweft.band.BandPart;
 import org.kitweft.groove.Hit;
 import org.kitweft.groove.Meter;
 import org.kitweft.groove.Phrase;
+import org.kitweft.groove.Practice;
 import org.kitweft.groove.Section;
+import org.kitweft.groove.Tempo;
 
 /** Lays a phrase out as a timeline: count-in, then each loop with its sections. */
 final class TimelineWriter {
+    private final Playable playable;
     private final Phrase phrase;
     private final PlaySettings settings;
     private final Click click;
-    private final List<Note> clicks = new ArrayList<>();
+    private final Map<Tempo, List<Note>> hits = new HashMap<>();
+    private final Map<Part, List<Note>> notes = new EnumMap<>(Part.class);
     private final List<Marker> markers = new ArrayList<>();
     private final List<Pace> paces = new ArrayList<>();
 
-    TimelineWriter(Phrase phrase, PlaySettings settings) {
-        this.phrase = phrase;
+    TimelineWriter(Playable playable, PlaySettings settings) {
+        this.playable = playable;
+        this.phrase = playable.phrase();
         this.settings = settings;
         this.click = Click.beside(phrase.sections().get(0).groove().kit());
     }
 
     Timeline write() {
-        int loops = Math.max(1, settings.loops());
+        int loops = Math.max(1, settings.loopsInAll());
         if ((long) loops * phrase.bars() > Timeline.MAX_BARS) {
             throw new IllegalArgumentException(
                     "%d loops of %d bars: expected at most %d bars in all"
                             .formatted(loops, phrase.bars(), Timeline.MAX_BARS));
         }
         long from = countIn();
-        List<Note> onePass = onePass();
-        List<Note> drums = new ArrayList<>(loops * onePass.size());
-        for (int loop = 0; loop < loops; loop++) {
-            long at = loop * phrase.ticks();
-            onePass.forEach(note -> drums.add(note.later(at)));
-            addSections(at, loops == 1 ? "" : " %d/%d".formatted(loop + 1, loops));
+        for (int index = 0; index < loops; index++) {
+            Practice.Loop loop = settings.loop(index);
+            addSections(index * phrase.ticks(), loop, name(index, loops, loop.tempo()));
+            if (loop.sounds()) {
+                addNotes(index * phrase.ticks(), loop.tempo());
+            }
         }
+        return new Timeline(tracks(), new TempoMap(paces), markers, from, loops * phrase.ticks());
+    }
+
+    private String name(int index, int loops, Tempo tempo) {
+        String number = loops == 1 ? "" : " %d/%d".formatted(index + 1, loops);
+        return settings.course().equals(Course.STEADY)
+                ? number
+                : "%s at %d".formatted(number, tempo.beatsPerMinute());
+    }
+
+    private List<Track> tracks() {
         List<Track> tracks = new ArrayList<>();
-        tracks.add(new Track(Track.DRUMS, Held.cut(drums)));
-        if (!clicks.isEmpty()) {
-            tracks.add(new Track(Track.CLICK, clicks));
-        }
-        return new Timeline(tracks, new TempoMap(paces), markers, from, loops * phrase.ticks());
+        notes.forEach(
+                (part, played) ->
+                        tracks.add(new Track(part, settings.mix().strip(part), Held.cut(played))));
+        return tracks;
     }
 
     private long countIn() {
@@ -50,38 +72,68 @@ final class TimelineWriter {
         long from = -settings.countInBars() * meter.barTicks();
         if (from < 0) {
             markers.add(new Marker(from, "count-in"));
-            clicks.addAll(click.notes(meter, from, 0));
+            add(Part.CLICK, click.notes(meter, from, 0));
         }
-        paces.add(new Pace(from, meter, settings.tempo()));
+        paces.add(new Pace(from, meter, settings.loop(0).tempo()));
         return from;
     }
 
-    private List<Note> onePass() {
-        List<Note> notes = new ArrayList<>();
+    private void add(Part part, List<Note> more) {
+        notes.computeIfAbsent(part, any -> new ArrayList<>()).addAll(more);
+    }
+
+    private void addNotes(long at, Tempo tempo) {
+        if (settings.mix().hears(Part.DRUMS)) {
+            List<Note> onePass = hits.computeIfAbsent(tempo, this::onePass);
+            add(Part.DRUMS, onePass.stream().map(note -> note.later(at)).toList());
+        }
+        for (BandPart player : playable.band()) {
+            Part part = Part.of(player.name());
+            if (settings.mix().hears(part)) {
+                add(part, player.notes().stream().map(n -> note(part, player, n, at)).toList());
+            }
+        }
+    }
+
+    private static Note note(Part part, BandPart player, BandNote note, long at) {
+        return new Note(
+                at + note.tick(),
+                note.durationTicks(),
+                at + note.tick(),
+                player.channel(),
+                OptionalInt.of(player.program()),
+                note.key(),
+                note.velocity(),
+                Set.of(),
+                part);
+    }
+
+    private List<Note> onePass(Tempo tempo) {
+        List<Note> onePass = new ArrayList<>();
         long at = 0;
         for (Section section : phrase.sections()) {
-            Struck struck = new Struck(section.groove(), settings);
+            Struck struck = new Struck(section.groove(), settings.withTempo(tempo));
             for (Hit hit : section.groove().hits()) {
                 for (Note note : struck.notes(hit)) {
-                    notes.add(note.later(at));
+                    onePass.add(note.later(at));
                 }
             }
             at += section.groove().ticks();
         }
-        return notes;
+        return onePass;
     }
 
-    private void addSections(long start, String loop) {
+    private void addSections(long start, Practice.Loop loop, String name) {
         long at = start;
         for (Section section : phrase.sections()) {
             Meter meter = section.groove().grid().meter();
             long end = at + section.groove().ticks();
-            markers.add(new Marker(at, section.role().id() + loop));
+            markers.add(new Marker(at, section.role().id() + name));
             if (at > paces.get(paces.size() - 1).tick()) {
-                paces.add(new Pace(at, meter, settings.tempo()));
+                paces.add(new Pace(at, meter, loop.tempo()));
             }
-            if (settings.click()) {
-                clicks.addAll(click.notes(meter, at, end));
+            if (settings.click() && loop.sounds() && settings.mix().hears(Part.CLICK)) {
+                add(Part.CLICK, click.notes(meter, at, end));
             }
             at = end;
         }

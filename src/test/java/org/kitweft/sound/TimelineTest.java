@@ -11,12 +11,17 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.kitweft.band.Arrangement;
+import org.kitweft.band.BuiltInStyles;
+import org.kitweft.band.ChordChart;
 import org.kitweft.groove.Grid;
 import org.kitweft.groove.Hit;
 import org.kitweft.groove.Meter;
 import org.kitweft.groove.Phrase;
+import org.kitweft.groove.Practice;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Tempo;
+import org.kitweft.groove.TempoSteps;
 import org.kitweft.groove.Ticks;
 import org.kitweft.kit.BuiltInKits;
 import org.kitweft.kit.Limb;
@@ -37,7 +42,7 @@ class TimelineTest {
     private static final int LOW_WOOD_BLOCK = 77;
 
     private static List<Note> drums(Timeline timeline) {
-        return track(timeline, Track.DRUMS);
+        return track(timeline, Part.DRUMS.id());
     }
 
     private static List<Note> track(Timeline timeline, String name) {
@@ -80,7 +85,7 @@ class TimelineTest {
     void countInLiesBeforeThePhraseAndIsAccentedOnBeatOne() {
         Timeline timeline = Timeline.of(Phrases.of("RLRR LRLL"), ONCE.withCountInBars(1));
         assertThat(timeline.from()).isEqualTo(-BAR);
-        assertThat(track(timeline, Track.CLICK))
+        assertThat(track(timeline, Part.CLICK.id()))
                 .extracting(Note::tick, Note::key)
                 .containsExactly(
                         tuple(-BAR, HIGH_WOOD_BLOCK),
@@ -95,7 +100,7 @@ class TimelineTest {
     void clickFollowsTheBeatsOfTheMeter(String meter, int beats) {
         Phrase phrase = Phrases.of("RL", Grid.SIXTEENTHS.withMeter(Meter.parse(meter)));
         Timeline timeline = Timeline.of(phrase, ONCE.withClick(true));
-        assertThat(track(timeline, Track.CLICK)).hasSize(beats * phrase.bars());
+        assertThat(track(timeline, Part.CLICK.id())).hasSize(beats * phrase.bars());
     }
 
     @Test
@@ -103,7 +108,7 @@ class TimelineTest {
         Phrase phrase =
                 Phrase.of(Recipe.plain(Sticking.parse("RL"), BuiltInKits.load("extended")).weave());
         // General MIDI 2 (RP-024): 33 metronome click, 34 metronome bell.
-        assertThat(track(Timeline.of(phrase, ONCE.withClick(true)), Track.CLICK))
+        assertThat(track(Timeline.of(phrase, ONCE.withClick(true)), Part.CLICK.id()))
                 .extracting(Note::key)
                 .containsExactly(34, 33, 33, 33);
     }
@@ -204,11 +209,45 @@ class TimelineTest {
                 .isEqualTo(Timeline.of(Phrases.of("lR rL Rz"), ONCE));
     }
 
+    private static Playable withBand() {
+        return Playable.of(
+                Phrases.of("RLRR LRLL", 2),
+                Arrangement.of(ChordChart.parse("Dm7 G7 | Cmaj7 %"), BuiltInStyles.load("rock")));
+    }
+
     @Test
-    void aBandAddsItsOwnTrack() {
-        Track bass = new Track("bass", List.of());
-        Timeline timeline = Timeline.of(Phrases.of("RL"), ONCE).with(bass);
-        assertThat(timeline.tracks()).extracting(Track::name).containsExactly("drums", "bass");
+    void theBandHasTracksOfItsOwnWhichCanBeLeftOut() {
+        assertThat(Timeline.of(withBand(), ONCE).tracks())
+                .extracting(Track::part)
+                .contains(Part.DRUMS, Part.BASS, Part.COMPING);
+        PlaySettings minusOne = ONCE.withMix(Mix.DEFAULT.without(Set.of(Part.DRUMS)));
+        assertThat(Timeline.of(withBand(), minusOne).tracks())
+                .extracting(Track::part)
+                .doesNotContain(Part.DRUMS)
+                .contains(Part.BASS, Part.COMPING);
+    }
+
+    @Test
+    void tempoStepsFollowEachOtherInOneTimeline() {
+        PlaySettings stepped =
+                ONCE.withLoops(2).withCourse(new Course.Stepped(TempoSteps.parse("60, 66, 72")));
+        Timeline timeline = Timeline.of(withBand(), stepped);
+        assertThat(timeline.tempo().paces())
+                .extracting(pace -> pace.tempo().beatsPerMinute())
+                .containsExactly(60, 66, 72);
+        assertThat(timeline.to()).isEqualTo(6 * 2 * BAR);
+    }
+
+    @Test
+    void everyOtherLoopDropsOut() {
+        PlaySettings practised =
+                ONCE.withLoops(4)
+                        .withCourse(
+                                new Course.Practised(
+                                        new Practice(new Tempo(60), 0, 1, new Tempo(60), true)));
+        assertThat(Timeline.of(withBand(), practised).notes())
+                .isNotEmpty()
+                .allMatch(note -> note.written() / (2 * BAR) % 2 == 0);
     }
 
     @Test

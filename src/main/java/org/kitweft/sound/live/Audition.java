@@ -7,6 +7,7 @@ import org.kitweft.kit.Sound;
 import org.kitweft.kit.SoundName;
 import org.kitweft.kit.Surface;
 import org.kitweft.sound.Note;
+import org.kitweft.sound.Part;
 import org.kitweft.sound.synth.NoteStream;
 
 /** One sound struck outside a phrase. */
@@ -37,6 +38,7 @@ final class Audition {
                         sound.stops().stream()
                                 .flatMap(id -> surface.sound(id).stream())
                                 .map(Sound::key)
-                                .toList()));
+                                .toList()),
+                Part.DRUMS);
     }
 }

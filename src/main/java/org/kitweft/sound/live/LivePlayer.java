@@ -21,6 +21,7 @@ import org.kitweft.sound.AudioLine;
 import org.kitweft.sound.MidiOutput;
 import org.kitweft.sound.Note;
 import org.kitweft.sound.PlaySettings;
+import org.kitweft.sound.Playable;
 import org.kitweft.sound.Player;
 import org.kitweft.sound.PlayerListener;
 import org.kitweft.sound.synth.Bank;
@@ -53,7 +54,7 @@ public final class LivePlayer implements Player {
     private final Future<?> watching;
 
     private volatile PlaySettings settings = PlaySettings.DEFAULT;
-    private volatile @Nullable Phrase phrase;
+    private volatile @Nullable Playable playable;
     private volatile Optional<String> notice = Optional.empty();
     private volatile boolean waitingForBank = true;
 
@@ -180,7 +181,7 @@ public final class LivePlayer implements Player {
 
     @Override
     public void play() {
-        if (phrase != null) {
+        if (playable != null) {
             int number = plays.incrementAndGet();
             if (wanted.compareAndSet(0, number)) {
                 // By way of the phrases thread, so that a phrase shown before is there.
@@ -202,7 +203,12 @@ public final class LivePlayer implements Player {
 
     @Override
     public void show(Phrase next) {
-        phrase = next;
+        show(Playable.of(next));
+    }
+
+    @Override
+    public void show(Playable next) {
+        playable = next;
         prepare();
     }
 
@@ -216,7 +222,7 @@ public final class LivePlayer implements Player {
     private void prepare() {
         phrases.execute(
                 () -> {
-                    Phrase shown = phrase;
+                    Playable shown = playable;
                     if (shown != null) {
                         Pass pass = new Pass(shown, settings);
                         sound.post(() -> sound.use(pass));

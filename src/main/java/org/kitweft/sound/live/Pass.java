@@ -3,12 +3,18 @@ package org.kitweft.sound.live;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.kitweft.groove.Phrase;
 import org.kitweft.groove.Section;
+import org.kitweft.sound.Course;
 import org.kitweft.sound.Note;
+import org.kitweft.sound.Part;
 import org.kitweft.sound.PlaySettings;
+import org.kitweft.sound.Playable;
 import org.kitweft.sound.TempoMap;
 import org.kitweft.sound.Timeline;
+import org.kitweft.sound.Track;
 
 /**
  * A phrase made ready to be played once or over and over. Immutable; making one may take
@@ -23,6 +29,7 @@ final class Pass {
     private final List<Note> notes;
     private final List<Cue> cues;
     private final long[] steps;
+    private final Map<Part, List<Integer>> channels;
 
     /** Written ticks of the notes, ascending, and the first tick of all notes from there on. */
     private final long[] written;
@@ -30,7 +37,14 @@ final class Pass {
     private final long[] firstTickFrom;
 
     Pass(Phrase phrase, PlaySettings settings) {
-        Timeline once = Timeline.of(phrase, settings.withLoops(1));
+        this(Playable.of(phrase), settings);
+    }
+
+    Pass(Playable playable, PlaySettings settings) {
+        Timeline once = Timeline.of(playable, settings.withLoops(1).withCourse(Course.STEADY));
+        Phrase phrase = playable.phrase();
+        this.channels =
+                once.tracks().stream().collect(Collectors.toMap(Track::part, Track::channels));
         this.settings = settings;
         this.tempo = once.tempo();
         this.ticks = once.to();
@@ -71,6 +85,11 @@ final class Pass {
 
     PlaySettings settings() {
         return settings;
+    }
+
+    /** On which channels each part plays that is heard. */
+    Map<Part, List<Integer>> channels() {
+        return channels;
     }
 
     /** Ticks to seconds within the pass; the count-in before tick 0. */

@@ -179,6 +179,7 @@ final class SoundThread implements Runnable {
     void use(Pass next) {
         pass = next;
         level(next.settings().level());
+        sounder.use(next.settings().mix(), next.channels());
         if (playhead != null) {
             playhead.change(next);
         }

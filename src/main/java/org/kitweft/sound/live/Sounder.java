@@ -2,8 +2,12 @@ package org.kitweft.sound.live;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.kitweft.sound.Mix;
 import org.kitweft.sound.Note;
+import org.kitweft.sound.Part;
 import org.kitweft.sound.synth.NoteStream;
 
 /**
@@ -21,6 +25,8 @@ final class Sounder implements NoteSink, AutoCloseable {
     private final Deque<Sent> notRead = new ArrayDeque<>();
     private @Nullable NoteStream stream;
     private @Nullable NoteStream former;
+    private Mix mix = Mix.DEFAULT;
+    private Map<Part, List<Integer>> channels = Map.of();
     private long streamStart;
     private long rendered;
 
@@ -41,8 +47,24 @@ final class Sounder implements NoteSink, AutoCloseable {
         former = stream;
         stream = newer;
         streamStart = rendered;
+        mix();
         for (Sent sent : notRead) {
             begin(newer, sent.frame, sent.note);
+        }
+    }
+
+    /** Mixes like this from the next block on; the parts' channels by part. */
+    void use(Mix next, Map<Part, List<Integer>> nextChannels) {
+        mix = next;
+        channels = nextChannels;
+        mix();
+    }
+
+    private void mix() {
+        NoteStream now = stream;
+        if (now != null) {
+            channels.forEach(
+                    (part, all) -> all.forEach(channel -> now.mix(part, channel, mix.strip(part))));
         }
     }
 
@@ -56,13 +78,13 @@ final class Sounder implements NoteSink, AutoCloseable {
 
     private void begin(NoteStream where, long frame, Note note) {
         long at = Math.max(0, frame - streamStart);
-        where.on(at, note.channel(), note.program().orElse(-1), note.key(), note.velocity());
+        where.on(at, note);
     }
 
     @Override
     public void off(long frame, Note note) {
         if (stream != null) {
-            stream.off(Math.max(0, frame - streamStart), note.channel(), note.key());
+            stream.off(Math.max(0, frame - streamStart), note);
         }
     }
 

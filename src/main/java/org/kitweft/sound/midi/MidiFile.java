@@ -5,11 +5,14 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.kitweft.file.SafeFile;
 import org.kitweft.file.SafeFile.Existing;
+import org.kitweft.kit.Sound;
 import org.kitweft.sound.Marker;
 import org.kitweft.sound.Note;
 import org.kitweft.sound.Pace;
+import org.kitweft.sound.Part;
 import org.kitweft.sound.Timeline;
 import org.kitweft.sound.Track;
 
@@ -88,10 +91,32 @@ public final class MidiFile {
     private byte[] notes(Track track) {
         TrackChunk chunk = new TrackChunk();
         chunk.name(track.name());
+        boolean shared = track.part() == Part.CLICK && drums().isPresent();
+        if (!shared) {
+            track.channels().forEach(channel -> chunk.mix(channel, track.strip()));
+        }
         for (Note note : track.notes()) {
-            chunk.note(note, at(note.tick()), at(note.end()));
+            chunk.note(shared ? beside(note, track) : note, at(note.tick()), at(note.end()));
         }
         return chunk.end(at(timeline.to()));
+    }
+
+    private Optional<Track> drums() {
+        return timeline.tracks().stream()
+                .filter(track -> track.part() == Part.DRUMS)
+                .filter(track -> track.channels().contains(Sound.PERCUSSION_CHANNEL))
+                .findFirst();
+    }
+
+    /**
+     * A click on the percussion channel, whose level is the drums': the difference goes into its
+     * velocity, whose square the gain is (General MIDI Level 2, RP-024). Its pan is the drums' too.
+     */
+    private Note beside(Note note, Track click) {
+        double drums = drums().map(track -> track.strip().level()).orElse(1.0);
+        double factor = drums > 0 ? Math.sqrt(click.strip().level() / drums) : 1;
+        return note.withVelocity(
+                (int) Math.max(1, Math.min(127, Math.round(note.velocity() * factor))));
     }
 
     private long at(long tick) {

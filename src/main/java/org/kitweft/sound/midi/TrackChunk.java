@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.kitweft.groove.Meter;
 import org.kitweft.sound.Note;
+import org.kitweft.sound.Strip;
 
 /** Collects the events of one track, in any order of time. */
 final class TrackChunk {
@@ -20,7 +21,10 @@ final class TrackChunk {
     private static final int TIME_SIGNATURE = 0x58;
     private static final int NOTE_OFF = 0x80;
     private static final int NOTE_ON = 0x90;
+    private static final int CONTROL_CHANGE = 0xB0;
     private static final int PROGRAM_CHANGE = 0xC0;
+    private static final int VOLUME = 7;
+    private static final int PAN = 10;
 
     /** The format's MIDI clocks in a quarter note, and thirty-seconds in a quarter. */
     private static final int CLOCKS_PER_QUARTER = 24;
@@ -81,6 +85,17 @@ final class TrackChunk {
                         microsecondsPerQuarter >> 16 & 0xFF,
                         microsecondsPerQuarter >> 8 & 0xFF,
                         microsecondsPerQuarter & 0xFF));
+    }
+
+    /** Level and pan of a channel from the start on. */
+    void mix(int channel, Strip strip) {
+        controller(channel, VOLUME, strip.volumeController());
+        controller(channel, PAN, strip.panController());
+    }
+
+    private void controller(int channel, int controller, int value) {
+        events.add(
+                new Event(0, Turn.META, bytes(CONTROL_CHANGE | (channel - 1), controller, value)));
     }
 
     /** A note, and before it its program where the channel has another; call in time. */

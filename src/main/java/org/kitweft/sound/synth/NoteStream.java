@@ -13,6 +13,10 @@ import javax.sound.midi.Receiver;
 import javax.sound.midi.ShortMessage;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioInputStream;
+import org.kitweft.kit.Sound;
+import org.kitweft.sound.Note;
+import org.kitweft.sound.Part;
+import org.kitweft.sound.Strip;
 
 /**
  * Notes in, samples out: the JDK's synthesizer read as a stream. Time is counted in frames from the
@@ -49,7 +53,22 @@ public final class NoteStream implements AutoCloseable {
     public static final int AHEAD = DELAY + BLOCK;
 
     private static final int MOST_VOICES = 128;
+
     private static final int ALL_SOUND_OFF = 120;
+    private static final int BANK_SELECT = 0;
+    private static final int VOLUME = 7;
+    private static final int PAN = 10;
+
+    /** General MIDI Level 2 (RP-024): this bank makes a rhythm channel of any channel. */
+    private static final int RHYTHM_BANK = 120;
+
+    private static final int MELODY_BANK = 121;
+    private static final int RHYTHM = -2;
+
+    /** The click has a channel of its own, so that it is mixed apart from the drums. */
+    private static final int CLICK_CHANNEL = 16;
+
+    private static final int AT_ONCE = -1;
     private static final int BYTES_PER_FRAME = CHANNELS * Float.BYTES;
 
     private final AudioSynthesizer synthesizer;
@@ -128,14 +147,23 @@ public final class NoteStream implements AutoCloseable {
      *
      * @param frame from where it sounds, at or after {@link #earliest()}
      * @param channel 1 to 16
-     * @param program 0 to 127; below 0: as it is
+     * @param program 0 to 127; below 0: percussion
      * @param key 0 to 127
      * @param velocity 1 to 127
      */
     public void on(long frame, int channel, int program, int key, int velocity) {
         if (program >= 0 && programs[channel - 1] != program) {
+            if (programs[channel - 1] == RHYTHM) {
+                send(frame - 1, ShortMessage.CONTROL_CHANGE, channel, BANK_SELECT, MELODY_BANK);
+            }
             programs[channel - 1] = program;
             send(frame - 1, ShortMessage.PROGRAM_CHANGE, channel, program, 0);
+        } else if (program < 0
+                && channel != Sound.PERCUSSION_CHANNEL
+                && programs[channel - 1] != RHYTHM) {
+            programs[channel - 1] = RHYTHM;
+            send(frame - 1, ShortMessage.CONTROL_CHANGE, channel, BANK_SELECT, RHYTHM_BANK);
+            send(frame - 1, ShortMessage.PROGRAM_CHANGE, channel, 0, 0);
         }
         send(frame, ShortMessage.NOTE_ON, channel, key, velocity);
     }
@@ -146,6 +174,37 @@ public final class NoteStream implements AutoCloseable {
      */
     public void off(long frame, int channel, int key) {
         send(frame - 1, ShortMessage.NOTE_OFF, channel, key, 0);
+    }
+
+    /** Begins a note, as {@link #on(long, int, int, int, int)}; the click on its own channel. */
+    public void on(long frame, Note note) {
+        on(frame, channel(note), note.program().orElse(-1), note.key(), note.velocity());
+    }
+
+    /** Ends a note, as {@link #off(long, int, int)}. */
+    public void off(long frame, Note note) {
+        off(frame, channel(note), note.key());
+    }
+
+    private static int channel(Note note) {
+        return note.part() == Part.CLICK ? CLICK_CHANNEL : note.channel();
+    }
+
+    /** Sets level and pan of a part's channel from the next block on, what sounds there too. */
+    public void mix(Part part, int channel, Strip strip) {
+        int where = part == Part.CLICK ? CLICK_CHANNEL : channel;
+        now(where, VOLUME, strip.volumeController());
+        now(where, PAN, strip.panController());
+    }
+
+    private void now(int channel, int controller, int value) {
+        try {
+            receiver.send(
+                    new ShortMessage(ShortMessage.CONTROL_CHANGE, channel - 1, controller, value),
+                    AT_ONCE);
+        } catch (InvalidMidiDataException e) {
+            throw new IllegalArgumentException("not a MIDI message: " + e.getMessage(), e);
+        }
     }
 
     /** Silences everything from the next block on. */

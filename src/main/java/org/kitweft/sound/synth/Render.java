@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.kitweft.sound.Note;
 import org.kitweft.sound.Timeline;
+import org.kitweft.sound.Track;
 
 /**
  * A timeline as samples, from its first note to its end and as long after it as one cares to read.
@@ -23,6 +24,9 @@ public final class Render {
      */
     public Render(Timeline timeline, NoteStream stream) {
         this.stream = stream;
+        for (Track track : timeline.tracks()) {
+            track.channels().forEach(channel -> stream.mix(track.part(), channel, track.strip()));
+        }
         double start = timeline.tempo().seconds(timeline.firstTick());
         this.frames = frame(timeline, timeline.to(), start);
         this.events = new ArrayList<>();
@@ -49,10 +53,9 @@ public final class Render {
             Event event = events.get(sent++);
             Note note = event.note;
             if (event.on) {
-                int program = note.program().orElse(-1);
-                stream.on(event.frame, note.channel(), program, note.key(), note.velocity());
+                stream.on(event.frame, note);
             } else {
-                stream.off(event.frame, note.channel(), note.key());
+                stream.off(event.frame, note);
             }
         }
         stream.read(samples, count);

@@ -1,0 +1,83 @@
+package org.kitweft.sound;
+
+import java.util.Objects;
+import org.kitweft.groove.Practice;
+import org.kitweft.groove.Tempo;
+import org.kitweft.groove.TempoSteps;
+
+/** How the loops of a phrase differ: their tempo, and whether they sound. Immutable. */
+public sealed interface Course {
+    /** All loops alike, at the tempo of the settings. */
+    Course STEADY = new Steady();
+
+    /**
+     * How many loops are played in all.
+     *
+     * @param loops those of the settings, which may be {@link PlaySettings#ENDLESS}
+     */
+    int loopsInAll(int loops);
+
+    /**
+     * What a loop is like.
+     *
+     * @param index from 0
+     * @param loops those of the settings
+     * @param tempo that of the settings
+     */
+    Practice.Loop loop(int index, int loops, Tempo tempo);
+
+    /** All loops alike, at the tempo of the settings. */
+    record Steady() implements Course {
+        @Override
+        public int loopsInAll(int loops) {
+            return loops;
+        }
+
+        @Override
+        public Practice.Loop loop(int index, int loops, Tempo tempo) {
+            return new Practice.Loop(tempo, true);
+        }
+    }
+
+    /**
+     * One tempo after the other, each for as many loops as the settings say; without end, each
+     * once, and the last one on and on.
+     */
+    record Stepped(TempoSteps steps) implements Course {
+        public Stepped {
+            Objects.requireNonNull(steps, "steps");
+        }
+
+        @Override
+        public int loopsInAll(int loops) {
+            return loops * steps.tempi().size();
+        }
+
+        @Override
+        public Practice.Loop loop(int index, int loops, Tempo tempo) {
+            int step = index / Math.max(1, loops);
+            int last = steps.tempi().size() - 1;
+            return new Practice.Loop(steps.tempi().get(Math.min(step, last)), true);
+        }
+    }
+
+    /**
+     * Faster and faster, or with loops that drop out: in these nothing sounds, not even the click,
+     * while the places go on being told.
+     */
+    record Practised(Practice practice) implements Course {
+        public Practised {
+            Objects.requireNonNull(practice, "practice");
+        }
+
+        @Override
+        public int loopsInAll(int loops) {
+            return loops;
+        }
+
+        @Override
+        public Practice.Loop loop(int index, int loops, Tempo tempo) {
+            return practice.loop(index);
+        }
+    }
+}
