@@ -13,8 +13,8 @@ import java.util.Objects;
  */
 public record Mix(Map<Part, Strip> strips) {
     /**
-     * Everyone is heard. Levels are our own choice, not measured: the drums lead, the bass
-     * stands beside them, the chords behind.
+     * Everyone is heard. Levels are our own choice, not measured: the drums lead, the bass stands
+     * beside them, the chords behind.
      */
     public static final Mix DEFAULT =
             new Mix(
