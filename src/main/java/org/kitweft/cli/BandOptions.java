@@ -3,13 +3,16 @@ package org.kitweft.cli;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.kitweft.band.Arrangement;
 import org.kitweft.band.BuiltInStyles;
 import org.kitweft.band.ChordChart;
 import org.kitweft.band.ClaveDirection;
+import org.kitweft.groove.Groove;
 import org.kitweft.groove.Phrase;
+import org.kitweft.groove.Recipe;
 import org.kitweft.sound.Part;
 import org.kitweft.sound.Playable;
 import picocli.CommandLine.Option;
@@ -20,7 +23,7 @@ final class BandOptions {
             names = "--chords",
             paramLabel = "CHART",
             description =
-                    "Let a band play along: chords in bars, as in \"Dm7 G7 | Cmaj7 %%\". A chart shorter than the groove starts again.")
+                    "Let a band play along: chords in bars, as in \"Dm7 G7 | Cmaj7 %%\". A chart shorter than the groove starts again; without --bars the groove lasts as long as a longer chart.")
     private @Nullable String chords;
 
     @Option(
@@ -60,6 +63,18 @@ final class BandOptions {
         Set<Part> left = EnumSet.noneOf(Part.class);
         without.stream().map(String::trim).map(Part::of).forEach(left::add);
         return left;
+    }
+
+    /**
+     * The groove that the band plays with: where the bars are not asked for, as many as the chart
+     * has if it is longer.
+     */
+    Groove fitting(Recipe recipe) {
+        Groove groove = recipe.weave();
+        int bars = chords == null ? 0 : ChordChart.parse(chords).bars().size();
+        return recipe.bars().isEmpty() && bars > groove.bars()
+                ? recipe.withBars(OptionalInt.of(bars)).weave()
+                : groove;
     }
 
     /** The phrase, with a band if chords were given. */

@@ -35,7 +35,7 @@ import picocli.CommandLine.Option;
             "  kitweft groove RLLRLR --steps 3 --meter 3/4 --tacet L --png threes.png",
             "  kitweft groove \">RLRR >LRLL\" --double-accents R=bass-drum \\",
             "      --layer \"hi-hat.foot@2: - x - x\" --wav feet.wav",
-            "  kitweft groove \"RLRR LRLL\" --bars 2 --chords \"Dm7 G7 | Cmaj7 %%\" --style swing \\",
+            "  kitweft groove \"RLRR LRLL\" --chords \"Dm7 G7 | Cmaj7 %%\" --style swing \\",
             "      --without drums --loops 4 --count-in 1 --wav minus-drums.wav",
             "",
             "--json answers with {sticking, meter, tempo, steps, bars, kit, hits: [{bar, step, start,"
@@ -72,7 +72,7 @@ final class GrooveCommand implements Callable<Integer> {
             throw new InputException(
                     "--tempo-steps is for --midi and --wav; --play plays one --tempo");
         }
-        Groove groove = recipeOptions.recipe().weave();
+        Groove groove = bandOptions.fitting(recipeOptions.recipe());
         Playable playable = bandOptions.playable(Phrase.of(groove));
         Targets targets = fileOptions.targets(groove, playable, settings, playOptions::loadBank);
         targets.check();

@@ -13,6 +13,8 @@ enum Command {
     SAVE_LESSON(Group.FILE, "menu S"),
     SAVE_LESSON_AS(Group.FILE, "menu shift S"),
     ADD_GROOVE(Group.FILE, "menu D", true),
+    HANDOUT_PDF(Group.FILE, "menu shift P", true),
+    PRINT_HANDOUT(Group.FILE, "menu P"),
     EXPORT_MIDI(Group.FILE, "menu E", true),
     EXPORT_WAVE(Group.FILE, "menu shift E"),
     EXPORT_PICTURE(Group.FILE, ""),

@@ -48,6 +48,7 @@ public final class MainWindow {
     private final FileDialogs files;
     private final LessonCommands lessons;
     private final ExportCommands exports;
+    private final HandoutCommands handouts;
     private final KitCommands kits;
     private final Panels panels;
     private final HelpDialogs help;
@@ -68,6 +69,7 @@ public final class MainWindow {
         files = new FileDialogs(frame, settings.folder());
         lessons = new LessonCommands(frame, session, desk, files, tasks, status);
         exports = new ExportCommands(session, play, files, tasks, status, bank);
+        handouts = new HandoutCommands(session, files, tasks, status);
         kits = new KitCommands(session, files, tasks, status);
         help = new HelpDialogs(frame);
         panels = new Panels(session, playhead, play, status, this::chooseSticking, tasks);
@@ -179,6 +181,8 @@ public final class MainWindow {
         commands.on(Command.SAVE_LESSON, lessons::save);
         commands.on(Command.SAVE_LESSON_AS, lessons::saveAs);
         commands.on(Command.ADD_GROOVE, this::addGroove);
+        commands.on(Command.HANDOUT_PDF, handouts::pdf);
+        commands.on(Command.PRINT_HANDOUT, handouts::print);
         commands.on(Command.EXPORT_MIDI, exports::midi);
         commands.on(Command.EXPORT_WAVE, exports::wave);
         commands.on(Command.EXPORT_PICTURE, () -> exports.picture(panels.groove()::picture));
