@@ -12,6 +12,7 @@ import net.miginfocom.swing.MigLayout;
 import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.theme.Inks;
 import org.kitweft.ui.theme.Paints;
+import org.kitweft.ui.theme.WideEnough;
 
 /** How many ways there are to play, live: the sounds to choose from and what comes of them. */
 public final class CountPanel extends JPanel {
@@ -37,15 +38,17 @@ public final class CountPanel extends JPanel {
         narrowed.add(left, BorderLayout.CENTER);
         narrowed.add(rules, BorderLayout.SOUTH);
         JPanel all =
-                new JPanel(
+                new WideEnough(
                         new MigLayout(
                                 "insets 0, gap 0",
                                 "[grow 45,fill][fill][grow 55,fill]",
                                 "[grow,fill]"));
-        all.add(narrowed, "w 330:420:");
-        all.add(middle, "wmin 270");
-        all.add(list, "w 240:420:");
-        add(all, BorderLayout.CENTER);
+        all.add(narrowed, "w min:420:");
+        all.add(middle, "wmin 350");
+        all.add(list, "w 300:420:");
+        JScrollPane scroll = new JScrollPane(all);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        add(scroll, BorderLayout.CENTER);
         session.addListener(this::follow);
         follow();
     }

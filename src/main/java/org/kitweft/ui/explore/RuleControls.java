@@ -1,5 +1,6 @@
 package org.kitweft.ui.explore;
 
+import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -69,6 +70,12 @@ public final class RuleControls extends JPanel {
         pins.addActionListener(e -> put(others()));
         session.addListener(this::follow);
         follow();
+    }
+
+    /** Switches that are cut off cannot be read. */
+    @Override
+    public Dimension getMinimumSize() {
+        return getPreferredSize();
     }
 
     private static <C extends JComponent> C named(C component, String name) {

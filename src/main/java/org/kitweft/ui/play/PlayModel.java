@@ -174,7 +174,10 @@ public final class PlayModel implements AutoCloseable {
             eventThread.execute(
                     () -> {
                         playing = now;
-                        if (!now) {
+                        if (now) {
+                            // It is heard, whatever was said before.
+                            notices.note("");
+                        } else {
                             playhead.gone();
                         }
                         changed();

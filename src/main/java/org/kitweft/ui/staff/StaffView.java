@@ -29,7 +29,7 @@ import org.kitweft.ui.theme.Paints;
 final class StaffView extends Painted implements Scrollable {
     private static final long serialVersionUID = 1;
     private static final double SPACE = 6.6;
-    private static final double SMALLEST = 0.75;
+    private static final double SMALLEST = 0.7;
     private static final int MARGIN = 9;
 
     private final transient Playhead playhead;

@@ -1,6 +1,9 @@
 package org.kitweft.ui.sticking;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
@@ -25,6 +28,7 @@ import org.kitweft.ui.theme.Paints;
 /** The sticking and the time it is laid on: steps, meter, what happens at the bar line, bars. */
 public final class StickingBar extends JPanel {
     private static final long serialVersionUID = 1;
+    private static final int LEAST_FIELD = 240;
     private static final String AS_NEEDED = "as needed";
 
     private final transient SessionModel session;
@@ -43,6 +47,7 @@ public final class StickingBar extends JPanel {
     private final JCheckBox overTheBar = new JCheckBox("Over the bar");
     private final transient List<JComponent> details = new ArrayList<>();
     private boolean following;
+    private boolean broken;
 
     /**
      * A bar for the session.
@@ -79,9 +84,35 @@ public final class StickingBar extends JPanel {
         add(overTheBar, "gaptop 5");
         details.add(overTheBar);
         steps.setRenderer(new StepRenderer());
+        addComponentListener(
+                new ComponentAdapter() {
+                    @Override
+                    public void componentResized(ComponentEvent event) {
+                        breakIfNarrow();
+                    }
+                });
         listen();
         session.addListener(this::follow);
         follow();
+    }
+
+    /** Where not all fits into one row, the field has the first row for itself. */
+    private void breakIfNarrow() {
+        int needed = UIScale.scale(LEAST_FIELD);
+        for (Component component : getComponents()) {
+            needed +=
+                    component == field || !component.isVisible()
+                            ? 0
+                            : component.getPreferredSize().width + UIScale.scale(10);
+        }
+        boolean narrow = needed > getWidth();
+        if (narrow != broken && getLayout() instanceof MigLayout layout) {
+            broken = narrow;
+            layout.setComponentConstraints(
+                    field, narrow ? "growx, wmin 200, span, wrap" : "growx, wmin 200");
+            layout.setComponentConstraints(choose, narrow ? "gaptop 3, span, split" : "gaptop 3");
+            revalidate();
+        }
     }
 
     private void detail(String text, JComponent target, String constraints) {

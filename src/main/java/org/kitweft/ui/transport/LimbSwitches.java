@@ -37,7 +37,7 @@ final class LimbSwitches extends JPanel {
             JLabel name = new JLabel(limb.shortName(), new Dot(limb), JLabel.LEADING);
             name.setIconTextGap(UIScale.scale(4));
             name.setToolTipText(limb.words());
-            add(name, "gapleft 8");
+            add(name, "gapleft 6");
             mutes.put(limb, add(limb, "M", "Mute the "));
             solos.put(limb, add(limb, "S", "Only the "));
         }

@@ -27,6 +27,7 @@ import org.kitweft.sound.PlaySettings;
 import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
+import org.kitweft.ui.theme.FlowWrap;
 import org.kitweft.ui.theme.Inks;
 import org.kitweft.ui.theme.Paints;
 
@@ -65,11 +66,8 @@ public final class TransportBar extends JPanel {
         this.play = play;
         this.clock = clock;
         this.limbs = new LimbSwitches(play);
-        setLayout(
-                new MigLayout(
-                        "insets 6 10 6 10, gap 6",
-                        "[]10[][][]12[][]10[][]10[][]8[]12:push[][grow,fill][]"));
-        setBorder(BorderFactory.createMatteBorder(1, 0, 0, 0, Inks.THREAD.color()));
+        setLayout(new FlowWrap(UIScale.scale(9)));
+        edge();
         fill();
         listen();
         session.addListener(this::follow);
@@ -90,30 +88,47 @@ public final class TransportBar extends JPanel {
                 "background: $Kitweft.accent; foreground: $Kitweft.onAccent;"
                         + " focusedBackground: $Kitweft.accent; borderWidth: 0;"
                         + " font: bold 110%");
-        playButton.setPreferredSize(UIScale.scale(new Dimension(104, 36)));
-        add(playButton);
-        JLabel beat = label("Tempo", tempo);
-        add(beat);
-        add(tempo, "wmin 70");
         JButton tap = new JButton("Tap");
         tap.setToolTipText("Tap along to set the tempo");
         tap.addActionListener(e -> tap());
-        add(tap);
-        add(loop);
-        add(click);
-        add(label("Count-in", countIn));
-        add(countIn, "wmin 55");
         countIn.setToolTipText("Bars of click before the groove");
-        add(label("Swing", swing));
-        add(swing, "wmin 60");
         swing.setToolTipText("50 straight, 67 about a triplet; steps in pairs swing");
-        add(limbs);
-        add(label("Level", level));
-        level.setPreferredSize(UIScale.scale(new Dimension(110, 24)));
         level.setToolTipText("Start low and raise it until it is comfortable");
-        add(level, "wmin 80, wmax 160");
         levelHint.setForeground(Inks.QUIET.color());
-        add(levelHint);
+        add(playButton);
+        group(label("Tempo", tempo), tempo, tap);
+        group(loop, click, label("Count-in", countIn), countIn);
+        group(label("Swing", swing), swing);
+        add(limbs);
+        group(label("Level", level), level, levelHint);
+        fixSizes();
+    }
+
+    /** Groups stay together where the bar is too narrow for one row. */
+    private void group(JComponent... parts) {
+        JPanel group = new JPanel(new MigLayout("insets 0, gap 5"));
+        group.setOpaque(false);
+        for (JComponent part : parts) {
+            group.add(part);
+        }
+        add(group);
+    }
+
+    /** What has a size of its own rather than that of its text. */
+    private void fixSizes() {
+        playButton.setPreferredSize(UIScale.scale(new Dimension(92, 36)));
+        level.setPreferredSize(UIScale.scale(new Dimension(76, 24)));
+    }
+
+    private void edge() {
+        setBorder(
+                BorderFactory.createCompoundBorder(
+                        BorderFactory.createMatteBorder(1, 0, 0, 0, Inks.THREAD.color()),
+                        BorderFactory.createEmptyBorder(
+                                UIScale.scale(6),
+                                UIScale.scale(10),
+                                UIScale.scale(6),
+                                UIScale.scale(10))));
     }
 
     private static JLabel label(String text, JComponent target) {
@@ -185,7 +200,10 @@ public final class TransportBar extends JPanel {
     @Override
     public void updateUI() {
         super.updateUI();
-        setBorder(BorderFactory.createMatteBorder(1, 0, 0, 0, Inks.THREAD.color()));
+        if (levelHint != null) {
+            edge();
+            fixSizes();
+        }
     }
 
     /** A triangle, or a square while playing. */
