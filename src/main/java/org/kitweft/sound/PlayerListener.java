@@ -1,6 +1,7 @@
 package org.kitweft.sound;
 
 import java.util.List;
+import java.util.Optional;
 import org.kitweft.groove.Hit;
 import org.kitweft.groove.Place;
 
@@ -28,4 +29,7 @@ public interface PlayerListener {
 
     /** Something went wrong, in one line for people. If it kept from playing, it has stopped. */
     default void fault(String message) {}
+
+    /** What {@link Player#notice()} says may be another now, and is this. */
+    default void notice(Optional<String> why) {}
 }

@@ -1,6 +1,7 @@
 package org.kitweft.sound.live;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import org.kitweft.sound.PlayerListener;
@@ -31,6 +32,10 @@ final class Listeners {
 
     void fault(String message) {
         tell(listener -> listener.fault(message));
+    }
+
+    void notice(Optional<String> why) {
+        tell(listener -> listener.notice(why));
     }
 
     private void tell(Consumer<PlayerListener> what) {

@@ -139,13 +139,20 @@ public final class LivePlayer implements Player {
             NoteStream stream = NoteStream.open(source.load());
             waitingForBank = false;
             sound.post(() -> sound.use(stream));
+            tellNotice();
         } catch (IOException e) {
             sound.post(() -> listeners.fault(String.valueOf(e.getMessage())));
             if (first) {
                 load(Bank::ofTheJdk, false);
             }
             waitingForBank = false;
+            tellNotice();
         }
+    }
+
+    private void tellNotice() {
+        Optional<String> now = notice();
+        sound.post(() -> listeners.notice(now));
     }
 
     /**
@@ -165,6 +172,7 @@ public final class LivePlayer implements Player {
                 sound.post(() -> sound.noLine(message, asked));
             }
         }
+        tellNotice();
     }
 
     private void openMidi(Optional<MidiOutput> output) {

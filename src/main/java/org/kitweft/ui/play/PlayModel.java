@@ -35,6 +35,7 @@ public final class PlayModel implements AutoCloseable {
     private PlaySettings settings;
     private Optional<Phrase> phrase = Optional.empty();
     private boolean playing;
+    private Optional<String> told = Optional.empty();
     private boolean wanted;
     private boolean closed;
 
@@ -64,12 +65,22 @@ public final class PlayModel implements AutoCloseable {
         opened.settings(settings);
         phrase = Optional.of(session.phrase());
         opened.show(phrase.get());
-        opened.notice().ifPresent(notices::note);
+        tell(opened.notice());
         if (wanted) {
             wanted = false;
             opened.play();
         }
         changed();
+    }
+
+    /** Says why nothing is heard yet, and when that is over. */
+    private void tell(Optional<String> notice) {
+        if (notice.isPresent()) {
+            notices.note(notice.get());
+        } else if (told.isPresent()) {
+            notices.note("The sound is ready: the space bar plays.");
+        }
+        told = notice;
     }
 
     /** The player, once it is here. */
@@ -181,6 +192,16 @@ public final class PlayModel implements AutoCloseable {
                             playhead.gone();
                         }
                         changed();
+                    });
+        }
+
+        @Override
+        public void notice(Optional<String> why) {
+            eventThread.execute(
+                    () -> {
+                        if (!why.equals(told)) {
+                            tell(why);
+                        }
                     });
         }
 

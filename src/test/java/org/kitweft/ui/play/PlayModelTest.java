@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.kitweft.groove.Place;
 import org.kitweft.groove.Tempo;
@@ -14,6 +15,7 @@ import org.kitweft.ui.session.SessionModel;
 class PlayModelTest {
     private final SessionModel session = new SessionModel(Session.opening().typed("RL"));
     private final Playhead playhead = new Playhead();
+    private final List<String> notes = new ArrayList<>();
     private final List<String> faults = new ArrayList<>();
     private final List<Runnable> later = new ArrayList<>();
     private final FakePlayer player = new FakePlayer();
@@ -25,7 +27,7 @@ class PlayModelTest {
                     new Notices() {
                         @Override
                         public void note(String line) {
-                            // not asked for here
+                            notes.add(line);
                         }
 
                         @Override
@@ -77,6 +79,17 @@ class PlayModelTest {
         player.listeners.get(0).fault("the line is gone");
         eventThread();
         assertThat(faults).containsExactly("the line is gone");
+    }
+
+    @Test
+    void whyNothingIsHeardIsToldAndAlsoWhenThatIsOver() {
+        play.attach(player);
+        player.listeners.get(0).notice(Optional.of("no audio device: none here"));
+        eventThread();
+        assertThat(notes).last().isEqualTo("no audio device: none here");
+        player.listeners.get(0).notice(Optional.empty());
+        eventThread();
+        assertThat(notes).last().isEqualTo("The sound is ready: the space bar plays.");
     }
 
     @Test
