@@ -232,14 +232,17 @@ class LivePlayerTest {
 
     @Test
     void aBankThatCannotBeHadGivesWayToTheJdks() throws InterruptedException {
+        CountDownLatch listening = new CountDownLatch(1);
         try (LivePlayer other =
                 new LivePlayer(
                         () -> {
+                            awaitQuietly(listening);
                             throw new IOException("the bank is gone");
                         },
                         lines,
                         midi)) {
             other.addListener(recorder);
+            listening.countDown();
             lines.room.release(PLENTY);
             other.show(Phrases.of("RLRR LRLL"));
             other.settings(TWICE);
