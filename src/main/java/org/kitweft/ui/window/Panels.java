@@ -8,6 +8,8 @@ import java.awt.EventQueue;
 import java.awt.Graphics;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.BorderFactory;
@@ -60,6 +62,7 @@ final class Panels extends JPanel {
     private final TransportBar transport;
     private final StatusBar status;
     private final JTabbedPane lower = new JTabbedPane();
+    private final transient List<Supplier<JComponent>> tabs = new ArrayList<>();
     private final StaffPanel staff;
     private final JSplitPane written;
     private final JSplitPane sides;
@@ -132,10 +135,15 @@ final class Panels extends JPanel {
 
     /** Tabs are empty until they are shown; the first one until {@link #begin()}. */
     private void fillLower() {
-        lower.addTab("Possibilities", new JPanel());
-        lower.addTab("Voicing", new JPanel());
-        lower.addTab("Layers", new JPanel());
+        tab("Possibilities", this::possibilities);
+        tab("Voicing", () -> scrolling(new VoicingTable(session, notices)));
+        tab("Layers", () -> scrolling(new LayerTable(session, notices)));
         lower.addChangeListener(e -> make(lower.getSelectedIndex()));
+    }
+
+    private void tab(String name, Supplier<JComponent> content) {
+        lower.addTab(name, new JPanel());
+        tabs.add(content);
     }
 
     /** Makes what need not be there at the first look: the staff's notes and the possibilities. */
@@ -146,13 +154,7 @@ final class Panels extends JPanel {
 
     private void make(int index) {
         if (lower.getComponentAt(index) instanceof JPanel panel && panel.getComponentCount() == 0) {
-            lower.setComponentAt(
-                    index,
-                    switch (index) {
-                        case 0 -> possibilities();
-                        case 1 -> scrolling(new VoicingTable(session, notices));
-                        default -> scrolling(new LayerTable(session, notices));
-                    });
+            lower.setComponentAt(index, tabs.get(index).get());
         }
     }
 
