@@ -79,7 +79,8 @@ public record ChordChart(List<List<Optional<Chord>>> bars) {
                             WHAT,
                             text,
                             firstInk(text, at),
-                            "at most %d bars, as many as the phrase has".formatted(mostBars));
+                            "at most %d %s, as many as the phrase has"
+                                    .formatted(mostBars, mostBars == 1 ? "bar" : "bars"));
                 }
                 bars.add(bar(text, at, end, bars));
             }

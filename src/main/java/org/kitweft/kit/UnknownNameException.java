@@ -4,7 +4,10 @@ import java.util.Comparator;
 import java.util.List;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
-/** A name that stands for nothing here; the message offers the nearest one that does. */
+/**
+ * A name that stands for nothing here; the message lists those that do, and offers the nearest one
+ * where it can be meant: at most half of the letters asked for are other ones.
+ */
 public final class UnknownNameException extends IllegalArgumentException {
     private static final long serialVersionUID = 1;
 
@@ -15,16 +18,16 @@ public final class UnknownNameException extends IllegalArgumentException {
      * @param known the names there are, at least one
      */
     public UnknownNameException(String what, String name, String where, List<String> known) {
-        super(
-                "%s \"%s\" is not in %s; did you mean \"%s\"? (%s)"
-                        .formatted(what, name, where, nearest(name, known), listed(known)));
+        super("%s \"%s\" is not in %s; %s".formatted(what, name, where, offer(name, known)));
     }
 
-    private static String nearest(String name, List<String> known) {
+    private static String offer(String name, List<String> known) {
         LevenshteinDistance distance = LevenshteinDistance.getDefaultInstance();
         return known.stream()
                 .min(Comparator.comparingInt(candidate -> distance.apply(name, candidate)))
-                .orElseThrow();
+                .filter(candidate -> 2 * distance.apply(name, candidate) <= name.length())
+                .map(nearest -> "did you mean \"%s\"? (%s)".formatted(nearest, listed(known)))
+                .orElseGet(() -> "expected one of " + listed(known));
     }
 
     private static String listed(List<String> known) {
