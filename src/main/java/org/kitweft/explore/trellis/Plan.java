@@ -168,7 +168,7 @@ final class Plan {
                         before.stroke < 0
                                 ? Kind.Moves.ALL
                                 : moves.computeIfAbsent(
-                                        List.of(limb, before.ticks),
+                                        asked(limb, before.ticks),
                                         any -> moves(limb, before.ticks)));
             }
             int[] surfaceCounts = new int[surfaces.size()];
@@ -185,6 +185,11 @@ final class Plan {
             all[i] = known.computeIfAbsent(key, any -> new Kind(limbs, each, targets, sounds));
         }
         return all;
+    }
+
+    /** What the moves of a stroke depend on: without the tempo rule, neither limb nor time. */
+    private List<Object> asked(Limb limb, long ticks) {
+        return limits.tempo() == 0 ? List.of() : List.of(limb, ticks);
     }
 
     private Kind.Moves moves(Limb limb, long ticks) {

@@ -16,7 +16,7 @@ final class Ranking {
     Ranking(Family family) {
         this.family = family;
         this.plan = family.plan;
-        this.root = Node.root(family);
+        this.root = family.root();
     }
 
     /** The options of an index below the total. */

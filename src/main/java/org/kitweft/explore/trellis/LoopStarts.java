@@ -1,0 +1,221 @@
+package org.kitweft.explore.trellis;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.kitweft.kit.Limb;
+
+/**
+ * The beginnings of a loop that counts different surfaces, up to where each limb has struck. From
+ * there on, where the limbs may strike last is known, and {@link Completions} made for it tell the
+ * rest; recent ones are kept up to {@value #CACHE_BYTES} bytes. Safe for use by several threads.
+ */
+final class LoopStarts {
+    private static final long CACHE_BYTES = 48L << 20;
+
+    private final Plan plan;
+    private final SurfaceUse use;
+    private final boolean narrow;
+
+    /** For the surfaces struck first, where each limb did so once, the ways to go on. */
+    private final @Nullable Returns returns;
+
+    /** For each end that is asked for, the states in which the strokes before may leave limbs. */
+    private final Map<List<BitSet>, List<Integer>> starts = new HashMap<>();
+
+    private final LinkedHashMap<List<BitSet>, Completions> cache =
+            new LinkedHashMap<>(16, 0.75f, true);
+    private long cached;
+    private final Start root;
+
+    /**
+     * @param returns counts those where each limb has struck once
+     */
+    LoopStarts(
+            Plan plan,
+            Chain joint,
+            boolean narrow,
+            Supplier<Returns> returns) {
+        this.plan = plan;
+        this.narrow = narrow;
+        this.returns = onceEach(joint) ? returns.get() : null;
+        use = new SurfaceUse(plan, joint);
+        int[] nowhere = new int[Limb.values().length];
+        Arrays.fill(nowhere, -1);
+        root = new Start(0, nowhere, LoopEnds.any(List.of(joint)), List.of(), BigInteger.ONE);
+        if (this.returns == null) {
+            List.copyOf(starts.keySet()).forEach(ends -> root.count(ends, completions(ends)));
+        }
+        root.addUp();
+    }
+
+    private static boolean onceEach(Chain joint) {
+        int strikes = 0;
+        for (int j = 0; j < joint.head; j++) {
+            strikes += joint.kinds[j].limbs().length;
+        }
+        return strikes == joint.limbs.length;
+    }
+
+    Node root() {
+        return root;
+    }
+
+    private synchronized Completions completions(List<BitSet> ends) {
+        Completions known = cache.get(ends);
+        if (known != null) {
+            return known;
+        }
+        BitSet[] byLimb = new BitSet[Limb.values().length];
+        for (int d = 0; d < use.chain.limbs.length; d++) {
+            byLimb[use.chain.limbs[d]] = ends.get(d);
+        }
+        Completions made =
+                new Completions(use, use.chain.head, starts.get(ends), byLimb, narrow);
+        cache.put(ends, made);
+        cached += made.bytes();
+        Iterator<Completions> eldest = cache.values().iterator();
+        while (cached > CACHE_BYTES && cache.size() > 1) {
+            cached -= eldest.next().bytes();
+            eldest.remove();
+        }
+        return made;
+    }
+
+    /** One beginning. Does not change once all have been counted. */
+    private final class Start implements Node {
+        private final int depth;
+        private final int[] places;
+        private final List<BitSet> ends;
+        private final int state;
+
+        /** By surface; none once all limbs have struck. */
+        private final @Nullable Start[] children;
+
+        /** How many beginnings strike the same surfaces: itself, and with other sounds of them. */
+        private final BigInteger alike;
+
+        private BigInteger count = BigInteger.ZERO;
+
+        Start(
+                int depth,
+                int[] places,
+                BitSet[] endsByLimb,
+                List<Integer> struck,
+                BigInteger alike) {
+            this.alike = alike;
+            this.depth = depth;
+            this.places = places;
+            ends = Arrays.stream(use.chain.limbs).mapToObj(limb -> endsByLimb[limb]).toList();
+            boolean whole = depth == use.chain.head;
+            children = new @Nullable Start[whole ? 0 : plan.surfaces.size()];
+            if (whole) {
+                state = use.state(places, struck);
+                if (state != SurfaceUse.NONE) {
+                    starts.computeIfAbsent(ends, any -> new ArrayList<>()).add(state);
+                }
+            } else {
+                state = SurfaceUse.NONE;
+                for (int t = 0; t < plan.kinds[depth].targets().length; t++) {
+                    children[plan.kinds[depth].targets()[t]] = follow(t, endsByLimb, struck);
+                }
+            }
+        }
+
+        private @Nullable Start follow(int target, BitSet[] endsByLimb, List<Integer> struck) {
+            Kind kind = plan.kinds[depth];
+            int surface = kind.targets()[target];
+            int[] moved = places.clone();
+            for (int slot = 0; slot < kind.limbs().length; slot++) {
+                int limb = kind.limbs()[slot];
+                if (places[limb] >= 0 && !kind.moves().get(slot).allows(places[limb], surface)) {
+                    return null;
+                }
+                moved[limb] = surface;
+            }
+            int right = moved[Limb.RIGHT_HAND.ordinal()];
+            int left = moved[Limb.LEFT_HAND.ordinal()];
+            if (right >= 0 && left >= 0 && !plan.uncrossed(right, left)) {
+                return null;
+            }
+            List<Integer> more = new ArrayList<>(struck);
+            more.add(surface);
+            BitSet[] nextEnds = LoopEnds.after(plan, endsByLimb, kind, places, surface);
+            BigInteger sounds = BigInteger.valueOf(kind.sounds()[target]);
+            return new Start(depth + 1, moved, nextEnds, more, alike.multiply(sounds));
+        }
+
+        /** Reads the counts of those beginnings that ask for certain ends. */
+        private void count(List<BitSet> asked, Completions completions) {
+            if (state != SurfaceUse.NONE && ends.equals(asked)) {
+                count = completions.get(depth, completions.start(state));
+            }
+            for (Start child : children) {
+                if (child != null) {
+                    child.count(asked, completions);
+                }
+            }
+        }
+
+        private BigInteger addUp() {
+            if (state != SurfaceUse.NONE && returns != null) {
+                // A way back takes each sound of the first strokes; this is one of them.
+                count = returns.from(places).divide(alike);
+            }
+            for (int t = 0; children.length > 0 && t < plan.kinds[depth].targets().length; t++) {
+                Start child = children[plan.kinds[depth].targets()[t]];
+                if (child != null) {
+                    long sounds = plan.kinds[depth].sounds()[t];
+                    count = count.add(child.addUp().multiply(BigInteger.valueOf(sounds)));
+                }
+            }
+            return count;
+        }
+
+        @Override
+        public long lowCount() {
+            return count.longValue();
+        }
+
+        @Override
+        public BigInteger count() {
+            return count;
+        }
+
+        @Override
+        public boolean isAlive() {
+            return count.signum() != 0;
+        }
+
+        @Override
+        public long lowCount(int surface) {
+            if (children.length > 0) {
+                Start child = children[surface];
+                return child == null ? 0 : child.lowCount();
+            }
+            return state == SurfaceUse.NONE ? 0 : whole().lowCount(surface);
+        }
+
+        @Override
+        public Node child(int surface) {
+            if (children.length > 0) {
+                Start child = children[surface];
+                return child == null ? DeadEnd.HERE : child;
+            }
+            return state == SurfaceUse.NONE ? DeadEnd.HERE : whole().child(surface);
+        }
+
+        private Node whole() {
+            Completions rest = completions(ends);
+            return new UseNode(rest, depth, rest.start(state));
+        }
+    }
+}
