@@ -49,14 +49,15 @@ final class Completions {
         Reached reached = new Reached(use);
         starts.forEach(start -> this.starts.put(start, reached.number(start)));
         List<Kind> ahead = Arrays.stream(kinds, from, kinds.length).distinct().toList();
+        List<SurfaceUse.Steps> found = ahead.stream().map(use::steps).toList();
         int[] sizes = new int[kinds.length + 1 - from];
         sizes[0] = reached.size;
         int before = 0;
         for (int j = 1; j < sizes.length; j++) {
             int until = reached.size;
             for (int i = before; i < until; i++) {
-                for (Kind kind : ahead) {
-                    for (int next : use.steps(kind, reached.states[i])) {
+                for (SurfaceUse.Steps kind : found) {
+                    for (int next : kind.from(reached.states[i])) {
                         if (next != SurfaceUse.NONE) {
                             reached.number(next);
                         }
@@ -67,7 +68,7 @@ final class Completions {
             sizes[j] = reached.size;
         }
         int leaving = sizes[Math.max(0, sizes.length - 2)];
-        ahead.forEach(kind -> steps.put(kind, steps(use, kind, reached, leaving)));
+        ahead.forEach(kind -> steps.put(kind, steps(use.steps(kind), reached, leaving)));
         layers = new Wide[sizes.length];
         layers[sizes.length - 1] = Wide.of(last(use, reached, ends));
         fill(sizes);
@@ -99,11 +100,11 @@ final class Completions {
         }
     }
 
-    private static Steps steps(SurfaceUse use, Kind kind, Reached reached, int count) {
+    private static Steps steps(SurfaceUse.Steps kind, Reached reached, int count) {
         int[] first = new int[count + 1];
         for (int i = 0; i < count; i++) {
             int found = 0;
-            for (int next : use.steps(kind, reached.states[i])) {
+            for (int next : kind.from(reached.states[i])) {
                 found += next == SurfaceUse.NONE ? 0 : 1;
             }
             first[i + 1] = first[i] + found;
@@ -112,7 +113,7 @@ final class Completions {
         byte[] target = new byte[to.length];
         int at = 0;
         for (int i = 0; i < count; i++) {
-            int[] row = use.steps(kind, reached.states[i]);
+            int[] row = kind.from(reached.states[i]);
             for (int t = 0; t < row.length; t++) {
                 if (row[t] != SurfaceUse.NONE) {
                     target[at] = (byte) t;

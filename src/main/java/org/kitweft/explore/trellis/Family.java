@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.kitweft.kit.Limb;
@@ -89,7 +90,7 @@ final class Family {
             return TableNode.root(this);
         }
         if (plan.limits.loop()) {
-            return new LoopStarts(plan, joint, narrow, () -> new Returns(this)).root();
+            return new LoopStarts(plan, joint, narrow, () -> new Returns(this, joint)).root();
         }
         SurfaceUse use = new SurfaceUse(plan, joint);
         int[] nowhere = new int[Limb.values().length];
@@ -100,13 +101,15 @@ final class Family {
     }
 
     private void countAll() {
-        eachSet().forEach(s -> IntStream.range(0, chains.size()).forEach(c -> total(s, c)));
+        sideBySide(
+                sets.size(),
+                s -> IntStream.range(0, chains.size()).mapToObj(c -> total(s, c)).toList());
     }
 
-    /** The numbers of all sets, to work on them side by side where there are many. */
-    IntStream eachSet() {
-        IntStream all = IntStream.range(0, sets.size());
-        return sets.size() >= PARALLEL_FROM ? all.parallel() : all;
+    /** Does work for each number from 0 on, on several threads where there is much. */
+    <T> List<T> sideBySide(int count, IntFunction<T> work) {
+        IntStream all = IntStream.range(0, count);
+        return (count >= PARALLEL_FROM ? all.parallel() : all).mapToObj(work).toList();
     }
 
     /** The ways to play a chain within a set. */
@@ -125,26 +128,18 @@ final class Family {
             return narrow ? BigInteger.valueOf(start.low(0)) : start.get(0);
         }
         BigInteger sum = BigInteger.ZERO;
-        for (RoundTrips each : trips(set, chain)) {
-            sum = sum.add(each.total());
+        for (List<BitSet> surfaces : regions.get(chain).of(sets.get(set).surfaces())) {
+            sum = sum.add(trips(chain, surfaces).total());
         }
         return sum;
     }
 
-    /** In a loop, what the ways of a chain within a set add up from; the same are made once. */
-    List<RoundTrips> trips(int set, int chain) {
-        List<RoundTrips> all = new ArrayList<>();
-        for (List<BitSet> surfaces : regions.get(chain).of(sets.get(set).surfaces())) {
-            all.add(
-                    trips.get(chain)
-                            .computeIfAbsent(
-                                    surfaces,
-                                    any ->
-                                            new RoundTrips(
-                                                    new Layout(plan, chains.get(chain), any),
-                                                    narrow)));
-        }
-        return all;
+    /** In a loop, the ways of a chain within surfaces for each of its limbs; made once. */
+    RoundTrips trips(int chain, List<BitSet> surfaces) {
+        return trips.get(chain)
+                .computeIfAbsent(
+                        surfaces,
+                        any -> new RoundTrips(new Layout(plan, chains.get(chain), any), narrow));
     }
 
     private Layout layout(int set, int chain) {

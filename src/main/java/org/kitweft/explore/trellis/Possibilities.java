@@ -4,6 +4,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -224,17 +225,22 @@ public final class Possibilities {
         }
         checkIndex(BigInteger.ZERO);
         SplittableRandom random = new SplittableRandom(seed);
-        List<Variation> drawn = new ArrayList<>(count);
+        BigInteger[] indices = new BigInteger[count];
+        Integer[] order = new Integer[count];
         for (int i = 0; i < count; i++) {
-            if (family.narrow) {
-                long index = random.nextLong(total().longValueExact());
-                drawn.add(new Variation(BigInteger.valueOf(index), sounds(ranking.at(index))));
-            } else {
-                BigInteger index = below(total(), random);
-                drawn.add(new Variation(index, sounds(ranking.at(index))));
-            }
+            indices[i] =
+                    family.narrow
+                            ? BigInteger.valueOf(random.nextLong(total().longValueExact()))
+                            : below(total(), random);
+            order[i] = i;
         }
-        return drawn;
+        // Found in the order of their indices: neighbours are read from the same tables.
+        Arrays.sort(order, Comparator.comparing(i -> indices[i]));
+        Variation[] drawn = new Variation[count];
+        for (int i : order) {
+            drawn[i] = new Variation(indices[i], sounds(ranking.at(indices[i])));
+        }
+        return List.of(drawn);
     }
 
     /** A number from 0 to below a bound, each with the same chance: too great ones are redrawn. */

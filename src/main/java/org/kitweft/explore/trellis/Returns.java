@@ -1,27 +1,119 @@
 package org.kitweft.explore.trellis;
 
 import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * In a loop, the ways to play on and come back for each place where the limbs may have struck
- * first, added up over a family's sets of surfaces.
+ * first, added up over a family's sets of surfaces. Many sets have regions in common: their weights
+ * are added up first, and what comes to 0 is not played.
  */
 final class Returns {
     private final Family family;
-    private final List<RoundTrips>[][] trips;
+    private final Chain joint;
 
-    @SuppressWarnings("unchecked") // An array of generic lists cannot be made otherwise.
-    Returns(Family family) {
+    /** For each place of the limbs, narrow. */
+    private final long[] low;
+
+    /** The same, wide. */
+    private final BigInteger[] big;
+
+    /**
+     * Counts.
+     *
+     * @param joint all limbs of the family's plan
+     */
+    Returns(Family family, Chain joint) {
         this.family = family;
-        trips = new List[family.sets.size()][family.chains.size()];
-        family.eachSet()
-                .forEach(
-                        s -> {
-                            for (int c = 0; c < trips[s].length; c++) {
-                                trips[s][c] = family.trips(s, c);
-                            }
-                        });
+        this.joint = joint;
+        int places = 1;
+        for (BitSet reach : joint.reach) {
+            places = Math.multiplyExact(places, reach.length());
+        }
+        low = new long[family.narrow ? places : 0];
+        big = new BigInteger[family.narrow ? 0 : places];
+        Arrays.fill(big, BigInteger.ZERO);
+        Regions regions = new Regions(family.plan, joint);
+        Map<List<BitSet>, BigInteger> weights = new HashMap<>();
+        for (SurfaceSets.Weighted set : family.sets) {
+            for (List<BitSet> each : regions.of(set.surfaces())) {
+                weights.merge(each, set.weight(), BigInteger::add);
+            }
+        }
+        weights.values().removeIf(weight -> weight.signum() == 0);
+        List<List<BitSet>> all = new ArrayList<>(weights.keySet());
+        List<List<RoundTrips>> trips = family.sideBySide(all.size(), i -> trips(all.get(i)));
+        for (int i = 0; i < all.size(); i++) {
+            BigInteger weight = weights.get(all.get(i));
+            if (family.narrow) {
+                addLow(trips.get(i), 0, 0, weight.longValue());
+            } else {
+                addBig(trips.get(i), 0, 0, weight);
+            }
+        }
+    }
+
+    /** For each chain the ways within regions for all limbs. */
+    private List<RoundTrips> trips(List<BitSet> regions) {
+        List<RoundTrips> all = new ArrayList<>();
+        for (int c = 0; c < family.chains.size(); c++) {
+            List<BitSet> mine = new ArrayList<>();
+            for (int limb : family.chains.get(c).limbs) {
+                mine.add(regions.get(joint.dimension(limb)));
+            }
+            all.add(family.trips(c, mine));
+        }
+        return all;
+    }
+
+    private void addLow(List<RoundTrips> trips, int chain, int place, long product) {
+        if (chain == trips.size()) {
+            low[place] += product;
+            return;
+        }
+        RoundTrips mine = trips.get(chain);
+        for (int start = 0; start < mine.size(); start++) {
+            if (mine.low(start) != 0) {
+                addLow(trips, chain + 1, place(place, mine, start), product * mine.low(start));
+            }
+        }
+    }
+
+    private void addBig(List<RoundTrips> trips, int chain, int place, BigInteger product) {
+        if (chain == trips.size()) {
+            big[place] = big[place].add(product);
+            return;
+        }
+        RoundTrips mine = trips.get(chain);
+        for (int start = 0; start < mine.size(); start++) {
+            BigInteger ways = mine.big(start);
+            if (ways.signum() != 0) {
+                addBig(trips, chain + 1, place(place, mine, start), product.multiply(ways));
+            }
+        }
+    }
+
+    /** Adds the places of one chain's limbs to a place of all. */
+    private int place(int place, RoundTrips trips, int start) {
+        int sum = place;
+        int[] limbs = trips.layout.chain.limbs;
+        for (int d = 0; d < limbs.length; d++) {
+            sum += trips.surface(start, d) * stride(joint.dimension(limbs[d]));
+        }
+        return sum;
+    }
+
+    private int stride(int d) {
+        int stride = 1;
+        for (int other = d + 1; other < joint.reach.length; other++) {
+            stride *= joint.reach[other].length();
+        }
+        return stride;
     }
 
     /**
@@ -30,24 +122,10 @@ final class Returns {
      * @param places by limb where it has struck, each limb that strikes at all once
      */
     BigInteger from(int[] places) {
-        BigInteger sum = BigInteger.ZERO;
-        for (int s = 0; s < trips.length; s++) {
-            BigInteger product = family.sets.get(s).weight();
-            for (int c = 0; c < trips[s].length && product.signum() != 0; c++) {
-                product = product.multiply(ways(trips[s][c], places));
-            }
-            sum = sum.add(product);
+        int place = 0;
+        for (int d = 0; d < joint.limbs.length; d++) {
+            place += places[joint.limbs[d]] * stride(d);
         }
-        return sum;
-    }
-
-    private static BigInteger ways(List<RoundTrips> parts, int[] places) {
-        for (RoundTrips part : parts) {
-            BigInteger ways = part.ways(places);
-            if (ways != null) {
-                return ways;
-            }
-        }
-        return BigInteger.ZERO;
+        return family.narrow ? BigInteger.valueOf(low[place]) : big[place];
     }
 }

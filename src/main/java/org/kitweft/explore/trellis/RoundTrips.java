@@ -4,7 +4,6 @@ import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The ways of a chain in a loop, by the state in which all its limbs stand once each of them has
@@ -18,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * matrix with a row for each state.
  */
 final class RoundTrips {
-    private final Layout layout;
+    final Layout layout;
     private final boolean narrow;
     private final Map<Kind, int[][]> rows = new HashMap<>();
 
@@ -206,25 +205,24 @@ final class RoundTrips {
         return sum;
     }
 
-    /**
-     * The ways where the limbs stand so; null if that is on other surfaces than its own.
-     *
-     * @param places by limb where it stands
-     */
-    @Nullable BigInteger ways(int[] places) {
-        int state = 0;
-        for (int d = 0; d < layout.sizes.length; d++) {
-            int place = layout.places[d][places[layout.chain.limbs[d]]];
-            if (place < 0) {
-                return null;
-            }
-            state += place * layout.strides[d];
-        }
-        int start = Arrays.binarySearch(starts, state);
-        if (start < 0) {
-            return BigInteger.ZERO;
-        }
-        return narrow ? BigInteger.valueOf(low[start]) : big[start];
+    /** How many states there are in which the limbs may stand once each has struck. */
+    int size() {
+        return starts.length;
+    }
+
+    /** The surface on which a limb of the chain stands then. */
+    int surface(int start, int d) {
+        return layout.surface(starts[start], d);
+    }
+
+    /** The ways from one of these states and back, narrow. */
+    long low(int start) {
+        return low[start];
+    }
+
+    /** The ways from one of these states and back, wide. */
+    BigInteger big(int start) {
+        return big[start];
     }
 
     /** All ways. */

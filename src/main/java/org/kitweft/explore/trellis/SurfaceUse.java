@@ -30,10 +30,14 @@ final class SurfaceUse {
     private final boolean limited;
 
     private final long all;
+
+    /** For each limb the surfaces it may strike. */
+    private final long[] reach;
+
     private final Map<Long, Used> known = new HashMap<>();
     private final List<Used> usedOf = new ArrayList<>();
     private int[] codes = new int[64];
-    private final Map<Kind, int[][]> steps = new HashMap<>();
+    private final Map<Kind, Steps> steps = new HashMap<>();
 
     /** States with one set of used surfaces. */
     private final class Used {
@@ -53,32 +57,29 @@ final class SurfaceUse {
             strides = new int[limbs];
             int count = 1;
             for (int d = limbs - 1; d >= 0; d--) {
-                int[] mine =
-                        chain.reach[d].stream().filter(s -> (struck >>> s & 1) != 0).toArray();
-                surfaces[d] = mine;
-                for (int i = 0; i < mine.length; i++) {
-                    places[d][mine[i]] = base + i;
+                long mine = struck & reach[d];
+                surfaces[d] = new int[Long.bitCount(mine)];
+                for (int i = 0; i < surfaces[d].length; i++) {
+                    surfaces[d][i] = Long.numberOfTrailingZeros(mine);
+                    places[d][surfaces[d][i]] = base + i;
+                    mine &= mine - 1;
                 }
                 strides[d] = count;
-                count *= base + mine.length;
+                count *= base + surfaces[d].length;
             }
             numbers = new int[count];
             Arrays.fill(numbers, NONE);
             next = new @Nullable Used[m];
         }
 
-        /** With one more surface struck; this one where that would be one too many. */
-        Used with(int surface) {
+        /** With one more surface struck; null where that would be one too many. */
+        @Nullable Used with(int surface) {
             Used more = next[surface];
             if (more == null) {
                 more = used(struck | 1L << surface);
                 next[surface] = more;
             }
             return more;
-        }
-
-        boolean tooMany() {
-            return limited && Long.bitCount(struck) > plan.limits.most();
         }
 
         /** The surface a limb stands on; negative if nowhere. */
@@ -95,6 +96,12 @@ final class SurfaceUse {
         int m = plan.surfaces.size();
         limited = plan.limits.most() < m;
         all = (1L << m) - 1;
+        reach = new long[chain.limbs.length];
+        for (int d = 0; d < reach.length; d++) {
+            for (int surface : chain.reach[d].stream().toArray()) {
+                reach[d] |= 1L << surface;
+            }
+        }
     }
 
     /** An upper bound of how many states there are that can follow one of them. */
@@ -116,8 +123,12 @@ final class SurfaceUse {
         return sum;
     }
 
-    private Used used(long struck) {
-        boolean enough = !limited && Long.bitCount(struck) >= plan.limits.least();
+    private @Nullable Used used(long struck) {
+        int different = Long.bitCount(struck);
+        if (limited && different > plan.limits.most()) {
+            return null;
+        }
+        boolean enough = !limited && different >= plan.limits.least();
         return known.computeIfAbsent(enough ? all : struck, Used::new);
     }
 
@@ -148,7 +159,7 @@ final class SurfaceUse {
             bits |= 1L << surface;
         }
         Used used = used(bits);
-        if (used.tooMany()) {
+        if (used == null) {
             return NONE;
         }
         int code = 0;
@@ -173,54 +184,68 @@ final class SurfaceUse {
         return number;
     }
 
-    /** For each of a kind's targets the state to which it leads, or {@link #NONE}. */
-    int[] steps(Kind kind, int state) {
-        int[][] rows = steps.computeIfAbsent(kind, any -> new int[64][]);
-        if (state >= rows.length) {
-            rows = Arrays.copyOf(rows, Math.max(state + 1, 2 * rows.length));
-            steps.put(kind, rows);
-        }
-        int[] row = rows[state];
-        if (row == null) {
-            row = find(kind, state);
-            rows[state] = row;
-        }
-        return row;
+    /** The steps by strokes of a kind. */
+    Steps steps(Kind kind) {
+        return steps.computeIfAbsent(kind, any -> new Steps(any));
     }
 
-    private int[] find(Kind kind, int state) {
-        Used from = usedOf.get(state);
-        int limbs = chain.limbs.length;
-        int[] stands = new int[limbs];
-        for (int d = 0; d < limbs; d++) {
-            stands[d] = from.surface(codes[state], d);
+    /** Where each state leads by strokes of one kind, worked out when first asked for. */
+    final class Steps {
+        private final Kind kind;
+        private final int[] moved;
+        private final int[] stands = new int[chain.limbs.length];
+        private final int[] places = new int[chain.limbs.length];
+        private int[][] rows = new int[64][];
+
+        private Steps(Kind kind) {
+            this.kind = kind;
+            moved = Arrays.stream(kind.limbs()).map(chain::dimension).toArray();
         }
-        int[] moved = Arrays.stream(kind.limbs()).map(chain::dimension).toArray();
-        int[] row = new int[kind.targets().length];
-        int[] places = new int[limbs];
-        for (int t = 0; t < row.length; t++) {
-            int target = kind.targets()[t];
-            row[t] = NONE;
-            System.arraycopy(stands, 0, places, 0, limbs);
-            boolean may = true;
+
+        /** For each of the kind's targets the state to which it leads, or {@link #NONE}. */
+        int[] from(int state) {
+            if (state >= rows.length) {
+                rows = Arrays.copyOf(rows, Math.max(state + 1, 2 * rows.length));
+            }
+            int[] row = rows[state];
+            if (row == null) {
+                row = find(state);
+                rows[state] = row;
+            }
+            return row;
+        }
+
+        private int[] find(int state) {
+            Used from = usedOf.get(state);
+            for (int d = 0; d < stands.length; d++) {
+                stands[d] = from.surface(codes[state], d);
+            }
+            int[] row = new int[kind.targets().length];
+            for (int t = 0; t < row.length; t++) {
+                row[t] = follow(from, kind.targets()[t]);
+            }
+            return row;
+        }
+
+        private int follow(Used from, int target) {
+            System.arraycopy(stands, 0, places, 0, places.length);
             for (int slot = 0; slot < moved.length; slot++) {
                 int at = stands[moved[slot]];
-                may &= at < 0 || kind.moves().get(slot).allows(at, target);
+                if (at >= 0 && !kind.moves().get(slot).allows(at, target)) {
+                    return NONE;
+                }
                 places[moved[slot]] = target;
             }
-            if (!may || crossed(places)) {
-                continue;
+            Used into = crossed(places) ? null : from.with(target);
+            if (into == null) {
+                return NONE;
             }
-            Used into = from.with(target);
-            if (!into.tooMany()) {
-                int code = 0;
-                for (int d = 0; d < limbs; d++) {
-                    code += places[d] < 0 ? 0 : into.places[d][places[d]] * into.strides[d];
-                }
-                row[t] = number(into, code);
+            int code = 0;
+            for (int d = 0; d < places.length; d++) {
+                code += places[d] < 0 ? 0 : into.places[d][places[d]] * into.strides[d];
             }
+            return number(into, code);
         }
-        return row;
     }
 
     private boolean crossed(int[] places) {
