@@ -41,7 +41,13 @@ final class BestSearch implements Iterator<int[]> {
         private final int[] starts;
         private final BitSet used;
 
-        Beginning(long estimate, long paid, int[] options, TableNode node, int[] starts, BitSet used) {
+        Beginning(
+                long estimate,
+                long paid,
+                int[] options,
+                TableNode node,
+                int[] starts,
+                BitSet used) {
             this.estimate = estimate;
             this.paid = paid;
             this.options = options;
@@ -155,7 +161,7 @@ final class BestSearch implements Iterator<int[]> {
             options[stroke] = o;
             BitSet used = (BitSet) beginning.used.clone();
             used.set(surface);
-            add(paid, options, beginning.node.child(surface), starts, used);
+            add(paid, options, beginning.node.extended(surface), starts, used);
         }
     }
 }

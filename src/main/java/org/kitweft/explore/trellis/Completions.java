@@ -196,6 +196,11 @@ final class Completions {
         return layers[played - from].get(number);
     }
 
+    /** Takes the ways to go on off a rest; where they are more, leaves that and answers false. */
+    boolean takeOff(Rest rest, int played, int number) {
+        return rest.takeOff(layers[played - from], number);
+    }
+
     /** Where a stroke on a surface leads; {@link SurfaceUse#NONE} if it may not. */
     int next(int played, int number, int surface) {
         Kind kind = kinds[played];

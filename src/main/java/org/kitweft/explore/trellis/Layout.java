@@ -142,6 +142,25 @@ final class Layout {
         return true;
     }
 
+    /** Where a stroke of a kind on a surface leads; negative if it may not. */
+    int next(Kind kind, int state, int surface) {
+        int next = state;
+        for (int slot = 0; slot < kind.limbs().length; slot++) {
+            int d = chain.dimension(kind.limbs()[slot]);
+            int place = place(state, d);
+            int target = places[d][surface];
+            if (target < 0
+                    || (place >= base
+                            && !kind.moves()
+                                    .get(slot)
+                                    .allows(surfaces[d][place - base], surface))) {
+                return -1;
+            }
+            next += (target - place) * strides[d];
+        }
+        return valid[next] ? next : -1;
+    }
+
     /** The steps of a kind of stroke. */
     Steps steps(Kind kind) {
         return steps.computeIfAbsent(kind, any -> new Steps(any));

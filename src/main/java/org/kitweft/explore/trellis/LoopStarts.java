@@ -1,5 +1,6 @@
 package org.kitweft.explore.trellis;
 
+import java.lang.ref.WeakReference;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -39,11 +40,7 @@ final class LoopStarts {
     /**
      * @param returns counts those where each limb has struck once
      */
-    LoopStarts(
-            Plan plan,
-            Chain joint,
-            boolean narrow,
-            Supplier<Returns> returns) {
+    LoopStarts(Plan plan, Chain joint, boolean narrow, Supplier<Returns> returns) {
         this.plan = plan;
         this.narrow = narrow;
         this.returns = onceEach(joint) ? returns.get() : null;
@@ -78,8 +75,7 @@ final class LoopStarts {
         for (int d = 0; d < use.chain.limbs.length; d++) {
             byLimb[use.chain.limbs[d]] = ends.get(d);
         }
-        Completions made =
-                new Completions(use, use.chain.head, starts.get(ends), byLimb, narrow);
+        Completions made = new Completions(use, use.chain.head, starts.get(ends), byLimb, narrow);
         cache.put(ends, made);
         cached += made.bytes();
         Iterator<Completions> eldest = cache.values().iterator();
@@ -104,6 +100,9 @@ final class LoopStarts {
         private final BigInteger alike;
 
         private BigInteger count = BigInteger.ZERO;
+
+        /** What it was read from last, as long as that is kept. */
+        private volatile WeakReference<UseNode> whole = new WeakReference<>(null);
 
         Start(
                 int depth,
@@ -213,9 +212,23 @@ final class LoopStarts {
             return state == SurfaceUse.NONE ? DeadEnd.HERE : whole().child(surface);
         }
 
-        private Node whole() {
-            Completions rest = completions(ends);
-            return new UseNode(rest, depth, rest.start(state));
+        @Override
+        public boolean takeOff(Rest rest, int surface) {
+            if (children.length > 0 || state == SurfaceUse.NONE) {
+                return rest.takeOff(child(surface).count());
+            }
+            return whole().takeOff(rest, surface);
+        }
+
+        /** The same, read from completions; made anew when memory has been short. */
+        private UseNode whole() {
+            UseNode known = whole.get();
+            if (known == null) {
+                Completions rest = completions(ends);
+                known = new UseNode(rest, depth, rest.start(state));
+                whole = new WeakReference<>(known);
+            }
+            return known;
         }
     }
 }

@@ -16,6 +16,15 @@ interface Node {
     /** The number of completions after the next stroke, on a surface; narrow. */
     long lowCount(int surface);
 
+    /**
+     * Takes the number of completions after the next stroke, on a surface, off a rest.
+     *
+     * @return whether there was as much; else the rest is left as it was
+     */
+    default boolean takeOff(Rest rest, int surface) {
+        return rest.takeOff(child(surface).count());
+    }
+
     /** The beginning with one more stroke, on a surface that the stroke may choose. */
     Node child(int surface);
 }

@@ -168,9 +168,7 @@ final class RoundTrips {
         int row = number[starts[start]] * middles.length;
         long sum = 0;
         for (int m = 0; m < middles.length; m++) {
-            sum +=
-                    there.low(row + m)
-                            * back.low(number[middles[m]] * starts.length + start);
+            sum += there.low(row + m) * back.low(number[middles[m]] * starts.length + start);
         }
         return sum;
     }

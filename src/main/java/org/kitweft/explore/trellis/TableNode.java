@@ -92,8 +92,7 @@ final class TableNode implements Node {
     static TableNode root(Family family) {
         int[] places = new int[LIMBS];
         Arrays.fill(places, NOWHERE);
-        BitSet[] ends =
-                family.plan.limits.loop() ? LoopEnds.any(family.chains) : new BitSet[0];
+        BitSet[] ends = family.plan.limits.loop() ? LoopEnds.any(family.chains) : new BitSet[0];
         long[][] low = new long[family.narrow ? family.sets.size() : 0][family.chains.size()];
         BigInteger[][] big =
                 new BigInteger[family.narrow ? 0 : family.sets.size()][family.chains.size()];
@@ -153,25 +152,20 @@ final class TableNode implements Node {
         int chain = family.chainOf[depth];
         Table table = sets.length == 1 ? tables[0][chain] : null;
         if (table == null) {
-            return child(surface).lowCount;
+            return extended(surface).lowCount;
         }
         // The usual case without making a node: one set, and a table that needs no columns.
         Kind kind = family.plan.kinds[depth];
         if (kind.limbs().length > 1) {
-            return child(surface).lowCount;
+            return extended(surface).lowCount;
         }
         if (!mayMove(kind, surface) || !family.sets.get(sets[0]).surfaces().get(surface)) {
             return 0;
         }
         Layout layout = table.layout;
-        int moved = kind.limbs()[0];
-        int state = 0;
-        for (int d = 0; d < layout.sizes.length; d++) {
-            int limb = layout.chain.limbs[d];
-            int stands = limb == moved ? surface : places[limb];
-            int place = stands < 0 ? 0 : layout.places[d][stands];
-            state += place * layout.strides[d];
-        }
+        int[] moved = places.clone();
+        moved[kind.limbs()[0]] = surface;
+        int state = state(layout, moved);
         if (!layout.valid[state]) {
             return 0;
         }
@@ -180,6 +174,15 @@ final class TableNode implements Node {
             product *= c == chain ? 1 : low[0][c];
         }
         return product * family.sets.get(sets[0]).lowWeight();
+    }
+
+    private static int state(Layout layout, int[] places) {
+        int state = 0;
+        for (int d = 0; d < layout.sizes.length; d++) {
+            int stands = places[layout.chain.limbs[d]];
+            state += (stands < 0 ? 0 : layout.places[d][stands]) * layout.strides[d];
+        }
+        return state;
     }
 
     private boolean mayMove(Kind kind, int surface) {
@@ -193,7 +196,23 @@ final class TableNode implements Node {
     }
 
     @Override
-    public TableNode child(int surface) {
+    public Node child(int surface) {
+        TableNode known = extended(surface);
+        return known.closed();
+    }
+
+    /** The same where it takes one table alone and a number there. */
+    private Node closed() {
+        Table table = sets.length == 1 && family.sets.size() == 1 ? tables[0][0] : null;
+        if (table == null || family.chains.size() > 1) {
+            return this;
+        }
+        int state = state(table.layout, places);
+        return table.layout.valid[state] ? new ClosedNode(table, depth, state) : DeadEnd.HERE;
+    }
+
+    /** The beginning with one more stroke, on a surface, with all that it knows. */
+    TableNode extended(int surface) {
         if (children.length == 0) {
             return makeChild(surface);
         }

@@ -31,10 +31,14 @@ record UseNode(Completions completions, int depth, int state) implements Node {
     }
 
     @Override
+    public boolean takeOff(Rest rest, int surface) {
+        int next = completions.next(depth, state, surface);
+        return next == SurfaceUse.NONE || completions.takeOff(rest, depth + 1, next);
+    }
+
+    @Override
     public Node child(int surface) {
         int next = completions.next(depth, state, surface);
-        return next == SurfaceUse.NONE
-                ? DeadEnd.HERE
-                : new UseNode(completions, depth + 1, next);
+        return next == SurfaceUse.NONE ? DeadEnd.HERE : new UseNode(completions, depth + 1, next);
     }
 }
