@@ -24,11 +24,22 @@ final class Completions {
     /**
      * The steps by strokes of one kind: those of state i stand from {@code first[i]} to before
      * {@code first[i + 1]}.
-     *
-     * @param to where a step leads
-     * @param target which of the kind's targets it strikes
      */
-    private record Steps(int[] first, int[] to, byte[] target) {}
+    private static final class Steps {
+        private final int[] first;
+
+        /** Where each step leads. */
+        private final int[] to;
+
+        /** Which of the kind's targets each step strikes. */
+        private final byte[] target;
+
+        Steps(int[] first) {
+            this.first = first;
+            to = new int[first[first.length - 1]];
+            target = new byte[to.length];
+        }
+    }
 
     /**
      * Counts.
@@ -109,19 +120,18 @@ final class Completions {
             }
             first[i + 1] = first[i] + found;
         }
-        int[] to = new int[first[count]];
-        byte[] target = new byte[to.length];
+        Steps steps = new Steps(first);
         int at = 0;
         for (int i = 0; i < count; i++) {
             int[] row = kind.from(reached.states[i]);
             for (int t = 0; t < row.length; t++) {
                 if (row[t] != SurfaceUse.NONE) {
-                    target[at] = (byte) t;
-                    to[at++] = reached.number(row[t]);
+                    steps.target[at] = (byte) t;
+                    steps.to[at++] = reached.number(row[t]);
                 }
             }
         }
-        return new Steps(first, to, target);
+        return steps;
     }
 
     private static long[] last(SurfaceUse use, Reached reached, BitSet @Nullable [] ends) {

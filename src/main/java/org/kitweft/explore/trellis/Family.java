@@ -56,8 +56,9 @@ final class Family {
      * Counts.
      *
      * @param narrow whether the plan's bound is below 2^63; may be false even so
+     * @param tracking whether to keep track of surfaces struck, where that does not take too much
      */
-    Family(Plan plan, List<SurfaceSets.Weighted> sets, boolean narrow) {
+    Family(Plan plan, List<SurfaceSets.Weighted> sets, boolean narrow, boolean tracking) {
         this.plan = plan;
         this.sets = sets;
         chains = Chain.of(plan);
@@ -75,22 +76,23 @@ final class Family {
                         ? new @Nullable Layout[sets.size()][chains.size()]
                         : new @Nullable Layout[0][];
         totals = new @Nullable BigInteger[sets.size()][chains.size()];
-        root = makeRoot();
+        root = makeRoot(tracking);
         total = root.count();
     }
 
-    private Node makeRoot() {
+    private Node makeRoot(boolean tracking) {
         Chain joint = Chain.joint(plan);
         double bytes = SurfaceUse.bound(plan, joint) * (plan.kinds.length + 1) * Long.BYTES;
         double places = narrow ? 1 : plan.bound().bitLength() / (double) Wide.DIGIT_BITS;
-        if (sets.size() == 1
+        if (!tracking
+                || sets.size() == 1
                 || plan.surfaces.size() > SurfaceUse.MOST_SURFACES
                 || bytes * places > USE_BYTES) {
             countAll();
             return TableNode.root(this);
         }
         if (plan.limits.loop()) {
-            return new LoopStarts(plan, joint, narrow, () -> new Returns(this, joint)).root();
+            return new LoopStarts(this, joint).root();
         }
         SurfaceUse use = new SurfaceUse(plan, joint);
         int[] nowhere = new int[Limb.values().length];

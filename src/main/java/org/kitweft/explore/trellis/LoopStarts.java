@@ -10,7 +10,6 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.kitweft.kit.Limb;
 
@@ -26,8 +25,7 @@ final class LoopStarts {
     private final SurfaceUse use;
     private final boolean narrow;
 
-    /** For the surfaces struck first, where each limb did so once, the ways to go on. */
-    private final @Nullable Returns returns;
+    private final FirstWays ways;
 
     /** For each end that is asked for, the states in which the strokes before may leave limbs. */
     private final Map<List<BitSet>, List<Integer>> starts = new HashMap<>();
@@ -37,23 +35,17 @@ final class LoopStarts {
     private long cached;
     private final Start root;
 
-    /**
-     * @param returns counts those where each limb has struck once
-     */
-    LoopStarts(Plan plan, Chain joint, boolean narrow, Supplier<Returns> returns) {
-        this.plan = plan;
-        this.narrow = narrow;
-        this.returns = onceEach(joint) ? returns.get() : null;
+    LoopStarts(Family family, Chain joint) {
+        plan = family.plan;
+        narrow = family.narrow;
+        ways = onceEach(joint) ? new Returns(family, joint) : new Onward(family, joint);
         use = new SurfaceUse(plan, joint);
         int[] nowhere = new int[Limb.values().length];
         Arrays.fill(nowhere, -1);
-        root = new Start(0, nowhere, LoopEnds.any(List.of(joint)), List.of(), BigInteger.ONE);
-        if (this.returns == null) {
-            List.copyOf(starts.keySet()).forEach(ends -> root.count(ends, completions(ends)));
-        }
-        root.addUp();
+        root = new Start(0, nowhere, LoopEnds.any(List.of(joint)), List.of());
     }
 
+    /** Whether no limb strikes twice before all have struck. */
     private static boolean onceEach(Chain joint) {
         int strikes = 0;
         for (int j = 0; j < joint.head; j++) {
@@ -86,7 +78,7 @@ final class LoopStarts {
         return made;
     }
 
-    /** One beginning. Does not change once all have been counted. */
+    /** One beginning. */
     private final class Start implements Node {
         private final int depth;
         private final int[] places;
@@ -96,42 +88,50 @@ final class LoopStarts {
         /** By surface; none once all limbs have struck. */
         private final @Nullable Start[] children;
 
-        /** How many beginnings strike the same surfaces: itself, and with other sounds of them. */
-        private final BigInteger alike;
-
-        private BigInteger count = BigInteger.ZERO;
+        private final BigInteger count;
 
         /** What it was read from last, as long as that is kept. */
         private volatile WeakReference<UseNode> whole = new WeakReference<>(null);
 
-        Start(
-                int depth,
-                int[] places,
-                BitSet[] endsByLimb,
-                List<Integer> struck,
-                BigInteger alike) {
-            this.alike = alike;
+        Start(int depth, int[] places, BitSet[] endsByLimb, List<Integer> struck) {
             this.depth = depth;
             this.places = places;
             ends = Arrays.stream(use.chain.limbs).mapToObj(limb -> endsByLimb[limb]).toList();
-            boolean whole = depth == use.chain.head;
-            children = new @Nullable Start[whole ? 0 : plan.surfaces.size()];
-            if (whole) {
-                state = use.state(places, struck);
-                if (state != SurfaceUse.NONE) {
-                    starts.computeIfAbsent(ends, any -> new ArrayList<>()).add(state);
-                }
-            } else {
+            if (depth < use.chain.head) {
                 state = SurfaceUse.NONE;
-                for (int t = 0; t < plan.kinds[depth].targets().length; t++) {
-                    children[plan.kinds[depth].targets()[t]] = follow(t, endsByLimb, struck);
-                }
+                children = new @Nullable Start[plan.surfaces.size()];
+                count = follow(endsByLimb, struck);
+                return;
+            }
+            state = use.state(places, struck);
+            children = new @Nullable Start[0];
+            count =
+                    state == SurfaceUse.NONE
+                            ? BigInteger.ZERO
+                            : ways.after(places, struck, endsByLimb);
+            if (count.signum() != 0) {
+                starts.computeIfAbsent(ends, any -> new ArrayList<>()).add(state);
             }
         }
 
-        private @Nullable Start follow(int target, BitSet[] endsByLimb, List<Integer> struck) {
+        /** Makes what follows, and adds it up. */
+        private BigInteger follow(BitSet[] endsByLimb, List<Integer> struck) {
             Kind kind = plan.kinds[depth];
-            int surface = kind.targets()[target];
+            BigInteger sum = BigInteger.ZERO;
+            for (int t = 0; t < kind.targets().length; t++) {
+                int surface = kind.targets()[t];
+                Start child = follow(kind, surface, endsByLimb, struck);
+                children[surface] = child;
+                if (child != null) {
+                    BigInteger sounds = BigInteger.valueOf(kind.sounds()[t]);
+                    sum = sum.add(child.count.multiply(sounds));
+                }
+            }
+            return sum;
+        }
+
+        private @Nullable Start follow(
+                Kind kind, int surface, BitSet[] endsByLimb, List<Integer> struck) {
             int[] moved = places.clone();
             for (int slot = 0; slot < kind.limbs().length; slot++) {
                 int limb = kind.limbs()[slot];
@@ -148,35 +148,7 @@ final class LoopStarts {
             List<Integer> more = new ArrayList<>(struck);
             more.add(surface);
             BitSet[] nextEnds = LoopEnds.after(plan, endsByLimb, kind, places, surface);
-            BigInteger sounds = BigInteger.valueOf(kind.sounds()[target]);
-            return new Start(depth + 1, moved, nextEnds, more, alike.multiply(sounds));
-        }
-
-        /** Reads the counts of those beginnings that ask for certain ends. */
-        private void count(List<BitSet> asked, Completions completions) {
-            if (state != SurfaceUse.NONE && ends.equals(asked)) {
-                count = completions.get(depth, completions.start(state));
-            }
-            for (Start child : children) {
-                if (child != null) {
-                    child.count(asked, completions);
-                }
-            }
-        }
-
-        private BigInteger addUp() {
-            if (state != SurfaceUse.NONE && returns != null) {
-                // A way back takes each sound of the first strokes; this is one of them.
-                count = returns.from(places).divide(alike);
-            }
-            for (int t = 0; children.length > 0 && t < plan.kinds[depth].targets().length; t++) {
-                Start child = children[plan.kinds[depth].targets()[t]];
-                if (child != null) {
-                    long sounds = plan.kinds[depth].sounds()[t];
-                    count = count.add(child.addUp().multiply(BigInteger.valueOf(sounds)));
-                }
-            }
-            return count;
+            return new Start(depth + 1, moved, nextEnds, more);
         }
 
         @Override
@@ -200,7 +172,7 @@ final class LoopStarts {
                 Start child = children[surface];
                 return child == null ? 0 : child.lowCount();
             }
-            return state == SurfaceUse.NONE ? 0 : whole().lowCount(surface);
+            return count.signum() == 0 ? 0 : whole().lowCount(surface);
         }
 
         @Override
@@ -209,12 +181,12 @@ final class LoopStarts {
                 Start child = children[surface];
                 return child == null ? DeadEnd.HERE : child;
             }
-            return state == SurfaceUse.NONE ? DeadEnd.HERE : whole().child(surface);
+            return count.signum() == 0 ? DeadEnd.HERE : whole().child(surface);
         }
 
         @Override
         public boolean takeOff(Rest rest, int surface) {
-            if (children.length > 0 || state == SurfaceUse.NONE) {
+            if (children.length > 0 || count.signum() == 0) {
                 return rest.takeOff(child(surface).count());
             }
             return whole().takeOff(rest, surface);

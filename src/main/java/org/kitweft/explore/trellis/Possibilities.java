@@ -48,14 +48,19 @@ public final class Possibilities {
     private final Ranking ranking;
 
     private Possibilities(
-            Recipe recipe, Choices choices, List<Rule> rules, ReachModel model, boolean narrow) {
+            Recipe recipe,
+            Choices choices,
+            List<Rule> rules,
+            ReachModel model,
+            boolean narrow,
+            boolean tracking) {
         this.recipe = recipe;
         this.choices = choices;
         this.rules = List.copyOf(rules);
         this.model = model;
         plan = new Plan(recipe, choices, this.rules, model);
         boolean fits = narrow && plan.bound().bitLength() < Long.SIZE;
-        family = new Family(plan, SurfaceSets.of(plan), fits);
+        family = new Family(plan, SurfaceSets.of(plan), fits, tracking);
         ranking = new Ranking(family);
     }
 
@@ -78,12 +83,17 @@ public final class Possibilities {
      */
     public static Possibilities of(
             Recipe recipe, Choices choices, List<Rule> rules, ReachModel model) {
-        return new Possibilities(recipe, choices, rules, model, true);
+        return new Possibilities(recipe, choices, rules, model, true, true);
     }
 
     /** The same, counted with numbers of any size even where 64 bits do: for tests. */
     static Possibilities wide(Recipe recipe, Choices choices, List<Rule> rules) {
-        return new Possibilities(recipe, choices, rules, ReachModel.PUBLISHED, false);
+        return new Possibilities(recipe, choices, rules, ReachModel.PUBLISHED, false, true);
+    }
+
+    /** The same, counted over sets of surfaces even where they can be kept track of: for tests. */
+    static Possibilities bySets(Recipe recipe, Choices choices, List<Rule> rules, boolean narrow) {
+        return new Possibilities(recipe, choices, rules, ReachModel.PUBLISHED, narrow, false);
     }
 
     /** What it was made of: the recipe. */
@@ -273,7 +283,8 @@ public final class Possibilities {
                     new Family(
                             plan,
                             List.of(SurfaceSets.Weighted.of(all, BigInteger.ONE)),
-                            family.narrow);
+                            family.narrow,
+                            false);
         }
         BestSearch found = new BestSearch(search, cost);
         return stream(found)

@@ -1,8 +1,12 @@
 package org.kitweft.explore.trellis;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The regions into which a set of surfaces falls for each limb of a chain: no move leads out of a
@@ -55,6 +59,25 @@ final class Regions {
             choices = longer;
         }
         return choices;
+    }
+
+    /** The weights of sets added up for each choice of regions; what comes to 0 is left out. */
+    Map<List<BitSet>, BigInteger> weigh(List<SurfaceSets.Weighted> sets) {
+        Map<List<BitSet>, BigInteger> weights = new LinkedHashMap<>();
+        for (SurfaceSets.Weighted set : sets) {
+            for (List<BitSet> each : of(set.surfaces())) {
+                weights.merge(each, set.weight(), BigInteger::add);
+            }
+        }
+        weights.values().removeIf(weight -> weight.signum() == 0);
+        return weights;
+    }
+
+    /** The part of a choice of regions for all limbs that is a chain's. */
+    List<BitSet> part(List<BitSet> regions, Chain other) {
+        return Arrays.stream(other.limbs)
+                .mapToObj(limb -> regions.get(chain.dimension(limb)))
+                .toList();
     }
 
     private List<BitSet> regions(int d, BitSet set) {

@@ -4,16 +4,16 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * In a loop, the ways to play on and come back for each place where the limbs may have struck
  * first, added up over a family's sets of surfaces. Many sets have regions in common: their weights
  * are added up first, and what comes to 0 is not played.
  */
-final class Returns {
+final class Returns implements FirstWays {
     private final Family family;
     private final Chain joint;
 
@@ -39,15 +39,15 @@ final class Returns {
         big = new BigInteger[family.narrow ? 0 : places];
         Arrays.fill(big, BigInteger.ZERO);
         Regions regions = new Regions(family.plan, joint);
-        Map<List<BitSet>, BigInteger> weights = new HashMap<>();
-        for (SurfaceSets.Weighted set : family.sets) {
-            for (List<BitSet> each : regions.of(set.surfaces())) {
-                weights.merge(each, set.weight(), BigInteger::add);
-            }
-        }
-        weights.values().removeIf(weight -> weight.signum() == 0);
+        Map<List<BitSet>, BigInteger> weights = regions.weigh(family.sets);
         List<List<BitSet>> all = new ArrayList<>(weights.keySet());
-        List<List<RoundTrips>> trips = family.sideBySide(all.size(), i -> trips(all.get(i)));
+        List<List<RoundTrips>> trips =
+                family.sideBySide(
+                        all.size(),
+                        i ->
+                                IntStream.range(0, family.chains.size())
+                                        .mapToObj(c -> trips(c, regions, all.get(i)))
+                                        .toList());
         for (int i = 0; i < all.size(); i++) {
             BigInteger weight = weights.get(all.get(i));
             if (family.narrow) {
@@ -58,17 +58,8 @@ final class Returns {
         }
     }
 
-    /** For each chain the ways within regions for all limbs. */
-    private List<RoundTrips> trips(List<BitSet> regions) {
-        List<RoundTrips> all = new ArrayList<>();
-        for (int c = 0; c < family.chains.size(); c++) {
-            List<BitSet> mine = new ArrayList<>();
-            for (int limb : family.chains.get(c).limbs) {
-                mine.add(regions.get(joint.dimension(limb)));
-            }
-            all.add(family.trips(c, mine));
-        }
-        return all;
+    private RoundTrips trips(int chain, Regions regions, List<BitSet> choice) {
+        return family.trips(chain, regions.part(choice, family.chains.get(chain)));
     }
 
     private void addLow(List<RoundTrips> trips, int chain, int place, long product) {
@@ -116,16 +107,24 @@ final class Returns {
         return stride;
     }
 
-    /**
-     * The ways.
-     *
-     * @param places by limb where it has struck, each limb that strikes at all once
-     */
-    BigInteger from(int[] places) {
+    @Override
+    public BigInteger after(int[] places, List<Integer> struck, BitSet[] ends) {
         int place = 0;
         for (int d = 0; d < joint.limbs.length; d++) {
             place += places[joint.limbs[d]] * stride(d);
         }
-        return family.narrow ? BigInteger.valueOf(low[place]) : big[place];
+        BigInteger ways = family.narrow ? BigInteger.valueOf(low[place]) : big[place];
+        // Who comes back strikes the first surfaces again, with any of their sounds.
+        return ways.divide(sounds(struck));
+    }
+
+    private BigInteger sounds(List<Integer> struck) {
+        BigInteger sounds = BigInteger.ONE;
+        for (int j = 0; j < struck.size(); j++) {
+            Kind kind = joint.kinds[j];
+            int target = Arrays.binarySearch(kind.targets(), struck.get(j));
+            sounds = sounds.multiply(BigInteger.valueOf(kind.sounds()[target]));
+        }
+        return sounds;
     }
 }
