@@ -21,124 +21,251 @@ import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * What the engine takes for the tasks of issue 3, and counting without rules. The rivals stand in
- * {@link RivalsBenchmark}; run both at once:
+ * What the engine takes for each task that has a bound. The rivals stand in {@link
+ * RivalsBenchmark}; run both at once, with what is allocated:
  *
  * <pre>mvn -q test-compile exec:exec -Dbench='(Possibilities|Rivals)Benchmark'</pre>
+ *
+ * <p>A task named after a rule has it beside reach and no crossing. Sizes are strokes by sounds a
+ * hand. The bound of 64 MB is the heap of the tasks that have it.
  */
-@State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(1)
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
 public class PossibilitiesBenchmark {
-    private static final int SAMPLES = 1000;
+    private static final int SAMPLES = 100_000;
+    private static final int FEWER_SAMPLES = 1000;
 
-    private final Kit kit = BuiltInKits.load("extended");
-    private final Kit marimba = BuiltInKits.load("marimba");
-    private final Recipe sixteen = recipe("[RLRR LRLL]*2", kit);
-    private final Recipe irregular = recipe("RLLR RLRL LRRL RLLL", kit);
-    private final Recipe thirtyTwo = recipe("[RLRR LRLL]*4", marimba);
-    private final Recipe sixtyFour = recipe("[RLRR LRLL]*8", marimba);
-    private final Choices twelve = Tasks.hands(kit, 12);
-    private final Choices twenty = Tasks.hands(marimba, 20);
-    private final Choices forty = Tasks.hands(marimba, 40);
-    private final List<Rule> reach = List.of(new Rule.Reach(60), Rule.NoCrossing.usual());
-    private final List<Rule> reachOnMarimba = List.of(new Rule.Reach(20), Rule.NoCrossing.usual());
-    private final List<Rule> loop =
-            List.of(new Rule.Reach(60), Rule.NoCrossing.usual(), new Rule.Loop());
-    private final List<Rule> all =
-            List.of(
-                    new Rule.Reach(20),
-                    new Rule.AtTempo(new Tempo(100)),
-                    Rule.NoCrossing.usual(),
-                    new Rule.Loop(),
-                    new Rule.Surfaces(2, 4),
-                    new Rule.Pin(9, twenty.of(Letter.L).get(5)));
-    private final Possibilities counted = Possibilities.of(sixteen, twelve, reach);
-    private final Possibilities countedLoop = Possibilities.of(sixteen, twelve, loop);
-    private long seed;
+    /** The tasks: recipes, choices, rules. */
+    @State(Scope.Benchmark)
+    public static class Task {
+        private final Kit kit = BuiltInKits.load("extended");
+        private final Kit marimba = BuiltInKits.load("marimba");
+        private final Recipe sixteen = recipe("[RLRR LRLL]*2", kit);
+        private final Recipe irregular = recipe("RLLR RLRL LRRL RLLL", kit);
+        private final Recipe doubles = recipe("[RRLL]*4", kit);
+        private final Recipe thirtyTwo = recipe("[RLRR LRLL]*4", marimba);
+        private final Recipe sixtyFour = recipe("[RLRR LRLL]*8", marimba);
+        private final Choices twelve = Tasks.hands(kit, 12);
+        private final Choices twenty = Tasks.hands(marimba, 20);
+        private final Choices forty = Tasks.hands(marimba, 40);
+        private final List<Rule> reach = List.of(new Rule.Reach(60), Rule.NoCrossing.usual());
+        private final List<Rule> reachOnMarimba =
+                List.of(new Rule.Reach(20), Rule.NoCrossing.usual());
+        private final List<Rule> loop = Tasks.and(reach, new Rule.Loop());
+        private final List<Rule> few = Tasks.and(loop, new Rule.Surfaces(2, 4));
+        private final List<Rule> some = Tasks.and(loop, new Rule.Surfaces(3, 6));
+        private final List<Rule> all =
+                List.of(
+                        new Rule.Reach(20),
+                        new Rule.AtTempo(new Tempo(100)),
+                        Rule.NoCrossing.usual(),
+                        new Rule.Loop(),
+                        new Rule.Surfaces(2, 4),
+                        new Rule.Pin(9, twenty.of(Letter.L).get(5)));
 
-    private static Recipe recipe(String sticking, Kit kit) {
-        return Recipe.plain(Sticking.parse(sticking), kit);
+        private static Recipe recipe(String sticking, Kit kit) {
+            return Recipe.plain(Sticking.parse(sticking), kit);
+        }
     }
 
-    /** All counts without rules: 64 strokes, 40 sounds a hand. */
-    @Benchmark
-    public Counts counts64x40() {
-        return Counts.of(sixtyFour.sticking(), forty);
+    /** Tasks already counted. */
+    @State(Scope.Benchmark)
+    public static class Counted {
+        private final Task task = new Task();
+        private final Possibilities reach = Possibilities.of(task.sixteen, task.twelve, task.reach);
+        private final Possibilities loop = Possibilities.of(task.sixteen, task.twelve, task.loop);
+        private final Possibilities some = Possibilities.of(task.irregular, task.twelve, task.some);
+        private final Possibilities all = Possibilities.of(task.sixtyFour, task.twenty, task.all);
+        private long seed;
+
+        private Variation one(Possibilities possibilities) {
+            // A stride without a common divisor spreads the indices over all beginnings.
+            BigInteger step = BigInteger.valueOf(6_700_417L * seed++);
+            BigInteger total = possibilities.total();
+            return possibilities.get(total.multiply(step).shiftRight(32).mod(total));
+        }
     }
 
-    /** Reach and no crossing: 16 strokes, 12 sounds a hand. */
-    @Benchmark
-    public BigInteger reach16x12() {
-        return Possibilities.of(sixteen, twelve, reach).total();
+    /** A sticking of so many strokes. */
+    @State(Scope.Benchmark)
+    public static class Length {
+        /** How many. */
+        @Param({"16", "32", "64", "128", "256"})
+        public int strokes;
+
+        private Recipe recipe(Task task) {
+            return Task.recipe("[RLRR LRLL]*" + strokes / 8, task.marimba);
+        }
     }
 
-    /** Reach and no crossing: 32 strokes, 20 sounds a hand. */
-    @Benchmark
-    public BigInteger reach32x20() {
-        return Possibilities.of(thirtyTwo, twenty, reachOnMarimba).total();
+    private static BigInteger total(Recipe recipe, Choices choices, List<Rule> rules) {
+        return Possibilities.of(recipe, choices, rules).total();
     }
 
-    /** The same with 64 strokes: about twice as long. */
-    @Benchmark
-    public BigInteger reach64x20() {
-        return Possibilities.of(sixtyFour, twenty, reachOnMarimba).total();
+    private static List<Variation> best(
+            Recipe recipe, Choices choices, List<Rule> rules, int count) {
+        return Possibilities.of(recipe, choices, rules).best(Cost.TRAVEL).limit(count).toList();
     }
 
-    /** Loop and two to four different surfaces. */
+    /** All counts without rules. */
     @Benchmark
-    public BigInteger loopAndFewSurfaces16x12() {
-        return Possibilities.of(sixteen, twelve, Tasks.and(loop, new Rule.Surfaces(2, 4))).total();
+    public Counts counts64x40(Task task) {
+        return Counts.of(task.sixtyFour.sticking(), task.forty);
     }
 
-    /** Loop and three to six different surfaces; a sticking that does not repeat. */
+    /** Bound: 0.3 ms. */
     @Benchmark
-    public BigInteger loopAndSomeSurfaces16x12() {
-        return Possibilities.of(irregular, twelve, Tasks.and(loop, new Rule.Surfaces(3, 6)))
-                .total();
+    public BigInteger reach16x12(Task task) {
+        return total(task.sixteen, task.twelve, task.reach);
     }
 
-    /** Every kind of rule at once: 64 strokes, 20 sounds a hand. */
+    /** Bound: 1.2 ms. */
     @Benchmark
-    public BigInteger allRules64x20() {
-        return Possibilities.of(sixtyFour, twenty, all).total();
+    public BigInteger reach32x20(Task task) {
+        return total(task.thirtyTwo, task.twenty, task.reachOnMarimba);
     }
 
-    /** From changed rules to the best hundred by travel. */
+    /** Bound: in proportion to the strokes, and to the digits of the total. */
     @Benchmark
-    public long bestHundred16x12() {
-        return Possibilities.of(sixteen, twelve, reach).best(Cost.TRAVEL).limit(100).count();
+    public BigInteger reachByStrokesX20(Task task, Length length) {
+        return total(length.recipe(task), task.twenty, task.reachOnMarimba);
     }
 
-    /** The same with loop. */
+    /** Loop alone. */
     @Benchmark
-    public long bestHundredLoop16x12() {
-        return Possibilities.of(sixteen, twelve, loop).best(Cost.TRAVEL).limit(100).count();
+    public BigInteger loop16x12(Task task) {
+        return total(task.sixteen, task.twelve, task.loop);
     }
 
-    /** One variation by its index, once counted. */
+    /** Loop and two to four different surfaces. Bound: 50 ms, 64 MB. */
     @Benchmark
-    public Variation kth16x12() {
-        return counted.get(counted.total().shiftRight((int) (seed++ % 40) + 1));
+    @Fork(value = 1, jvmArgsAppend = "-Xmx64m")
+    public BigInteger loopAndFewSurfaces16x12(Task task) {
+        return total(task.sixteen, task.twelve, task.few);
     }
 
-    /** A thousand samples: 100,000 a second are 10 ms. */
+    /** Loop and three to six, a sticking that does not repeat. Bound: 50 ms, 64 MB. */
     @Benchmark
-    public List<Variation> thousandSamples16x12() {
-        return counted.sample(SAMPLES, seed++);
+    @Fork(value = 1, jvmArgsAppend = "-Xmx64m")
+    public BigInteger loopAndSomeSurfaces16x12(Task task) {
+        return total(task.irregular, task.twelve, task.some);
     }
 
-    /** The same with loop. */
+    /** The same with double strokes: the left hand waits. Bound: 50 ms, 64 MB. */
     @Benchmark
-    public List<Variation> thousandSamplesLoop16x12() {
-        return countedLoop.sample(SAMPLES, seed++);
+    @Fork(value = 1, jvmArgsAppend = "-Xmx64m")
+    public BigInteger loopAndSomeSurfacesDoubles16x12(Task task) {
+        return total(task.doubles, task.twelve, task.some);
+    }
+
+    /** Three to six different surfaces without loop. */
+    @Benchmark
+    public BigInteger someSurfaces16x12(Task task) {
+        return total(task.irregular, task.twelve, Tasks.and(task.reach, new Rule.Surfaces(3, 6)));
+    }
+
+    /** Every kind of rule at once. Bound: 200 ms. */
+    @Benchmark
+    public BigInteger allRules64x20(Task task) {
+        return total(task.sixtyFour, task.twenty, task.all);
+    }
+
+    /** From changed rules to the first of the best. Bound: 50 ms. */
+    @Benchmark
+    public List<Variation> firstOfBest16x12(Task task) {
+        return best(task.sixteen, task.twelve, task.reach, 1);
+    }
+
+    /** From changed rules to all of the best hundred. */
+    @Benchmark
+    public List<Variation> bestHundred16x12(Task task) {
+        return best(task.sixteen, task.twelve, task.reach, 100);
+    }
+
+    /** Bound: 50 ms. */
+    @Benchmark
+    public List<Variation> firstOfBestLoop16x12(Task task) {
+        return best(task.sixteen, task.twelve, task.loop, 1);
+    }
+
+    /** From changed rules to all of the best hundred. */
+    @Benchmark
+    public List<Variation> bestHundredLoop16x12(Task task) {
+        return best(task.sixteen, task.twelve, task.loop, 100);
+    }
+
+    /** Bound: 50 ms. */
+    @Benchmark
+    public List<Variation> firstOfBestLoopAndSomeSurfaces16x12(Task task) {
+        return best(task.irregular, task.twelve, task.some, 1);
+    }
+
+    /** From changed rules to all of the best hundred. */
+    @Benchmark
+    public List<Variation> bestHundredLoopAndSomeSurfaces16x12(Task task) {
+        return best(task.irregular, task.twelve, task.some, 100);
+    }
+
+    /** Bound: 1 ms. */
+    @Benchmark
+    public Variation kth16x12(Counted counted) {
+        return counted.one(counted.reach);
+    }
+
+    /** Bound: 1 ms. */
+    @Benchmark
+    public Variation kthLoopAndSomeSurfaces16x12(Counted counted) {
+        return counted.one(counted.some);
+    }
+
+    /** Bound: 1 ms. */
+    @Benchmark
+    public Variation kthAllRules64x20(Counted counted) {
+        return counted.one(counted.all);
+    }
+
+    /** A hundred thousand. Bound: 1000 ms. */
+    @Benchmark
+    public List<Variation> samples16x12(Counted counted) {
+        return counted.reach.sample(SAMPLES, counted.seed++);
+    }
+
+    /** A hundred thousand. Bound: 1000 ms. */
+    @Benchmark
+    public List<Variation> samplesLoop16x12(Counted counted) {
+        return counted.loop.sample(SAMPLES, counted.seed++);
+    }
+
+    /** A hundred thousand. Bound: 1000 ms. */
+    @Benchmark
+    public List<Variation> samplesLoopAndSomeSurfaces16x12(Counted counted) {
+        return counted.some.sample(SAMPLES, counted.seed++);
+    }
+
+    /** A thousand: bound 10 ms. */
+    @Benchmark
+    public List<Variation> thousandSamplesAllRules64x20(Counted counted) {
+        return counted.all.sample(FEWER_SAMPLES, counted.seed++);
+    }
+
+    /** What the window shades its choices by. */
+    @Benchmark
+    public Object waysPerStroke16x12(Counted counted) {
+        return counted.reach.waysPerStroke();
+    }
+
+    /** What the window shades its choices by. */
+    @Benchmark
+    public Object waysPerStrokeLoopAndSomeSurfaces16x12(Counted counted) {
+        return counted.some.waysPerStroke();
     }
 }

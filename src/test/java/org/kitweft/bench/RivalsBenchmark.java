@@ -11,6 +11,7 @@ import java.util.concurrent.TimeUnit;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.constraints.extension.Tuples;
 import org.chocosolver.solver.variables.IntVar;
+import org.jspecify.annotations.Nullable;
 import org.kitweft.explore.Choices;
 import org.kitweft.explore.rule.Rule;
 import org.kitweft.explore.trellis.Possibilities;
@@ -33,10 +34,11 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * Reach and no crossing, counted by the engine, by an automaton (built, made minimal, counted), by
- * a constraint solver that visits all solutions, and by plain enumeration. Whoever cannot finish a
- * size in {@value #LIMIT_SECONDS} s stops there and returns -1: it did not finish. All that finish
- * must agree.
+ * Reach and no crossing, alone and with loop and three to six different surfaces, counted by the
+ * engine, by an automaton (built, made minimal, counted), by a constraint solver that visits all
+ * solutions, and by plain enumeration. Whoever cannot finish a task in {@value #LIMIT_SECONDS} s
+ * stops there and returns -1: it did not finish, and its time is no result. All that finish must
+ * agree.
  */
 @org.openjdk.jmh.annotations.State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -50,6 +52,13 @@ public class RivalsBenchmark {
     /** Strokes and sounds a hand. */
     @Param({"6x6", "16x12", "32x20"})
     public String size = "";
+
+    /** Whether the pattern loops and counts its surfaces. */
+    @Param({"false", "true"})
+    public boolean loopAndSurfaces;
+
+    private static final int LEAST = 3;
+    private static final int MOST = 6;
 
     private Recipe recipe = Recipe.plain(Sticking.parse("RL"), BuiltInKits.load("five-piece"));
     private Choices choices = Choices.NONE;
@@ -70,6 +79,9 @@ public class RivalsBenchmark {
         recipe = Recipe.plain(Sticking.parse(letters), kit);
         choices = Tasks.hands(kit, sounds);
         rules = List.of(new Rule.Reach(reach), Rule.NoCrossing.usual());
+        if (loopAndSurfaces) {
+            rules = Tasks.and(Tasks.and(rules, new Rule.Loop()), new Rule.Surfaces(LEAST, MOST));
+        }
         surfaces = choices.of(Letter.R).stream().map(kit::surfaceOf).toList();
         BigInteger total = engine();
         for (BigInteger other : List.of(automaton(), solver(), enumeration())) {
@@ -93,42 +105,85 @@ public class RivalsBenchmark {
         return surfaces.get(left).x() - surfaces.get(right).x() <= Rule.NoCrossing.TOLERANCE + 1e-9;
     }
 
-    private boolean follows(char letter, int right, int left, int next) {
-        int from = letter == 'R' ? right : left;
-        int newRight = letter == 'R' ? next : right;
-        int newLeft = letter == 'R' ? left : next;
-        return (from < 0 || reaches(from, next))
-                && (newRight < 0 || newLeft < 0 || uncrossed(newRight, newLeft));
+    /**
+     * Where the hands stand, and in a loop where they began and what they struck.
+     *
+     * @param right the right hand's surface; negative for nowhere yet
+     * @param left the left hand's
+     * @param firstRight the right hand's first; negative if nobody asks
+     * @param firstLeft the left hand's first
+     * @param struck surfaces as bits; 0 if nobody asks
+     */
+    private record Standing(int right, int left, int firstRight, int firstLeft, int struck) {}
+
+    /** Where a stroke leads; null if the rules do not allow it. */
+    private @Nullable Standing follow(char letter, Standing at, int next) {
+        boolean isRight = letter == 'R';
+        int from = isRight ? at.right : at.left;
+        int right = isRight ? next : at.right;
+        int left = isRight ? at.left : next;
+        if ((from >= 0 && !reaches(from, next))
+                || (right >= 0 && left >= 0 && !uncrossed(right, left))) {
+            return null;
+        }
+        if (!loopAndSurfaces) {
+            return new Standing(right, left, -1, -1, 0);
+        }
+        int struck = at.struck | 1 << next;
+        return Integer.bitCount(struck) > MOST
+                ? null
+                : new Standing(
+                        right,
+                        left,
+                        at.firstRight < 0 ? right : at.firstRight,
+                        at.firstLeft < 0 ? left : at.firstLeft,
+                        struck);
+    }
+
+    /** Whether a pattern may end so: each hand can go on to its first surface. */
+    private boolean ends(Standing at) {
+        // Both tasks begin with R, L: then only the first R meets the left hand's last place.
+        return !loopAndSurfaces
+                || (Integer.bitCount(at.struck) >= LEAST
+                        && reaches(at.right, at.firstRight)
+                        && reaches(at.left, at.firstLeft)
+                        && uncrossed(at.firstRight, at.left));
+    }
+
+    private static Standing start() {
+        return new Standing(-1, -1, -1, -1, 0);
+    }
+
+    private boolean late() {
+        return System.nanoTime() > deadline;
     }
 
     /** The rival that finishes: states are where the hands stand, one layer for each stroke. */
     @Benchmark
     public BigInteger automaton() {
-        Map<Integer, State> layer = new HashMap<>();
-        State start = new State();
-        int base = surfaces.size() + 1;
-        layer.put(0, start);
+        deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(LIMIT_SECONDS);
+        Map<Standing, State> layer = new HashMap<>();
+        State first = new State();
+        layer.put(start(), first);
         for (int i = 0; i < letters.length(); i++) {
-            Map<Integer, State> next = new HashMap<>();
-            for (Map.Entry<Integer, State> entry : layer.entrySet()) {
-                int right = entry.getKey() / base - 1;
-                int left = entry.getKey() % base - 1;
+            Map<Standing, State> next = new HashMap<>();
+            for (Map.Entry<Standing, State> entry : layer.entrySet()) {
                 for (int s = 0; s < surfaces.size(); s++) {
-                    if (follows(letters.charAt(i), right, left, s)) {
-                        int key =
-                                letters.charAt(i) == 'R'
-                                        ? (s + 1) * base + left + 1
-                                        : (right + 1) * base + s + 1;
-                        State target = next.computeIfAbsent(key, any -> new State());
+                    Standing to = follow(letters.charAt(i), entry.getKey(), s);
+                    if (to != null) {
+                        State target = next.computeIfAbsent(to, any -> new State());
                         entry.getValue().addTransition(new Transition((char) ('a' + s), target));
                     }
+                }
+                if (late()) {
+                    return BigInteger.ONE.negate();
                 }
             }
             layer = next;
         }
-        layer.values().forEach(state -> state.setAccept(true));
+        layer.forEach((at, state) -> state.setAccept(ends(at)));
         Automaton automaton = new Automaton();
-        automaton.setInitialState(start);
+        automaton.setInitialState(first);
         automaton.setDeterministic(true);
         automaton.minimize();
         return words(automaton.getInitialState(), new HashMap<>());
@@ -177,6 +232,14 @@ public class RivalsBenchmark {
                         .post();
             }
         }
+        if (loopAndSurfaces) {
+            int lastRight = letters.lastIndexOf('R');
+            int lastLeft = letters.lastIndexOf('L');
+            model.table(places[lastRight], places[0], reachable).post();
+            model.table(places[lastLeft], places[1], reachable).post();
+            model.table(places[0], places[lastLeft], beside).post();
+            model.nValues(places, model.intVar(LEAST, MOST)).post();
+        }
         model.getSolver().limitTime(LIMIT_SECONDS * 1000L);
         long count = 0;
         while (model.getSolver().solve()) {
@@ -189,20 +252,19 @@ public class RivalsBenchmark {
     @Benchmark
     public BigInteger enumeration() {
         deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(LIMIT_SECONDS);
-        long count = enumerate(0, -1, -1);
-        return big(count);
+        return big(enumerate(0, start()));
     }
 
-    private long enumerate(int stroke, int right, int left) {
+    private long enumerate(int stroke, Standing at) {
         if (stroke == letters.length()) {
-            return 1;
+            return ends(at) ? 1 : 0;
         }
         long sum = 0;
         for (int s = 0; s < surfaces.size(); s++) {
-            if (follows(letters.charAt(stroke), right, left, s)) {
-                boolean isRight = letters.charAt(stroke) == 'R';
-                long rest = enumerate(stroke + 1, isRight ? s : right, isRight ? left : s);
-                if (rest < 0 || System.nanoTime() > deadline) {
+            Standing next = follow(letters.charAt(stroke), at, s);
+            if (next != null) {
+                long rest = enumerate(stroke + 1, next);
+                if (rest < 0 || late()) {
                     return -1;
                 }
                 sum += rest;

@@ -37,11 +37,17 @@ final class BestSearch implements Iterator<int[]> {
         private final long paid;
 
         private final int[] options;
-        private final Node node;
+        private final TableNode node;
         private final int[] starts;
         private final BitSet used;
 
-        Beginning(long estimate, long paid, int[] options, Node node, int[] starts, BitSet used) {
+        Beginning(
+                long estimate,
+                long paid,
+                int[] options,
+                TableNode node,
+                int[] starts,
+                BitSet used) {
             this.estimate = estimate;
             this.paid = paid;
             this.options = options;
@@ -71,10 +77,10 @@ final class BestSearch implements Iterator<int[]> {
         }
         int[] starts = new int[Limb.values().length];
         Arrays.fill(starts, -1);
-        add(0, new int[0], Node.root(family), starts, new BitSet());
+        add(0, new int[0], TableNode.root(family), starts, new BitSet());
     }
 
-    private void add(long paid, int[] options, Node node, int[] starts, BitSet used) {
+    private void add(long paid, int[] options, TableNode node, int[] starts, BitSet used) {
         if (!node.isAlive() || used.cardinality() > plan.limits.most()) {
             return;
         }
@@ -84,7 +90,7 @@ final class BestSearch implements Iterator<int[]> {
         }
     }
 
-    private long rest(Node node, int[] starts, BitSet used) {
+    private long rest(TableNode node, int[] starts, BitSet used) {
         boolean full = used.cardinality() == plan.limits.most();
         long rest = 0;
         for (LeastCosts costs :
@@ -103,7 +109,7 @@ final class BestSearch implements Iterator<int[]> {
     }
 
     /** What the surfaces still missing cost at least: each limb's first may come free. */
-    private long missing(Node node, BitSet used) {
+    private long missing(TableNode node, BitSet used) {
         int missing = plan.limits.least() - used.cardinality();
         if (missing > plan.kinds.length - node.depth) {
             return Priced.NEVER;
@@ -155,7 +161,7 @@ final class BestSearch implements Iterator<int[]> {
             options[stroke] = o;
             BitSet used = (BitSet) beginning.used.clone();
             used.set(surface);
-            add(paid, options, beginning.node.child(surface), starts, used);
+            add(paid, options, beginning.node.extended(surface), starts, used);
         }
     }
 }

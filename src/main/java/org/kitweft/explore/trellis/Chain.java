@@ -135,6 +135,13 @@ final class Chain {
         return List.copyOf(chains);
     }
 
+    /** All limbs that strike taken as one chain, whether or not a rule ties them. */
+    static Chain joint(Plan plan) {
+        List<Integer> members = new ArrayList<>();
+        of(plan).forEach(chain -> Arrays.stream(chain.limbs).forEach(members::add));
+        return new Chain(plan, members);
+    }
+
     private static void join(int[] group, int one, int other) {
         int from = group[other];
         int to = group[one];

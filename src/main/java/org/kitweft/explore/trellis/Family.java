@@ -9,8 +9,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import org.kitweft.kit.Limb;
 
 /**
  * The tables of a plan's chains over all sets of surfaces that it takes, and the total they add up
@@ -20,6 +22,9 @@ final class Family {
     private static final long CACHE_BYTES = 32L << 20;
     private static final int LAYOUTS_KEPT = 1024;
     private static final int PARALLEL_FROM = 128;
+
+    /** Where keeping track of surfaces would take more, sets of surfaces are read one by one. */
+    private static final double USE_BYTES = 128 << 20;
 
     final Plan plan;
     final List<Chain> chains;
@@ -31,16 +36,19 @@ final class Family {
     /** Whether every total stays below 2^63, so that 64 bits do. */
     final boolean narrow;
 
-    /** For each set and chain the ways to play it, narrow. */
-    final long[][] lowTotals;
-
-    /** For each set and chain the ways to play it; empty if narrow. */
-    final BigInteger[][] totals;
-
     final BigInteger total;
+
+    /** For each set and chain the ways to play it; empty until somebody asks. */
+    private final @Nullable BigInteger[][] totals;
+
+    /** For each chain the ways to play it within surfaces for each of its limbs. */
+    private final List<Map<List<BitSet>, RoundTrips>> trips = new ArrayList<>();
+
+    private final List<Regions> regions;
     private final @Nullable Layout[][] layouts;
     private final LinkedHashMap<Key, Table> cache = new LinkedHashMap<>(16, 0.75f, true);
     private long cached;
+    private final Node root;
 
     private record Key(int set, int chain, @Nullable List<BitSet> ends) {}
 
@@ -48,8 +56,9 @@ final class Family {
      * Counts.
      *
      * @param narrow whether the plan's bound is below 2^63; may be false even so
+     * @param tracking whether to keep track of surfaces struck, where that does not take too much
      */
-    Family(Plan plan, List<SurfaceSets.Weighted> sets, boolean narrow) {
+    Family(Plan plan, List<SurfaceSets.Weighted> sets, boolean narrow, boolean tracking) {
         this.plan = plan;
         this.sets = sets;
         chains = Chain.of(plan);
@@ -60,65 +69,79 @@ final class Family {
             }
         }
         this.narrow = narrow;
+        regions = chains.stream().map(chain -> new Regions(plan, chain)).toList();
+        chains.forEach(chain -> trips.add(new ConcurrentHashMap<>()));
         layouts =
                 sets.size() <= LAYOUTS_KEPT
                         ? new @Nullable Layout[sets.size()][chains.size()]
                         : new @Nullable Layout[0][];
-        lowTotals = new long[narrow ? sets.size() : 0][];
-        totals = new BigInteger[narrow ? 0 : sets.size()][];
-        total = addUp();
+        totals = new @Nullable BigInteger[sets.size()][chains.size()];
+        root = makeRoot(tracking);
+        total = root.count();
     }
 
-    private BigInteger addUp() {
-        List<Map<BitSet, Number>> known = new ArrayList<>();
-        chains.forEach(chain -> known.add(new ConcurrentHashMap<>()));
-        IntStream all = IntStream.range(0, sets.size());
-        IntStream each = sets.size() >= PARALLEL_FROM ? all.parallel() : all;
-        if (narrow) {
-            return BigInteger.valueOf(
-                    each.mapToLong(
-                                    s -> {
-                                        lowTotals[s] = new long[chains.size()];
-                                        long product = sets.get(s).lowWeight();
-                                        for (int c = 0; c < chains.size(); c++) {
-                                            lowTotals[s][c] = chainTotal(s, c, known).longValue();
-                                            product *= lowTotals[s][c];
-                                        }
-                                        return product;
-                                    })
-                            .sum());
+    private Node makeRoot(boolean tracking) {
+        Chain joint = Chain.joint(plan);
+        double bytes = SurfaceUse.bound(plan, joint) * (plan.kinds.length + 1) * Long.BYTES;
+        double places = narrow ? 1 : plan.bound().bitLength() / (double) Wide.DIGIT_BITS;
+        if (!tracking
+                || sets.size() == 1
+                || plan.surfaces.size() > SurfaceUse.MOST_SURFACES
+                || bytes * places > USE_BYTES) {
+            countAll();
+            return TableNode.root(this);
         }
-        return each.mapToObj(
-                        s -> {
-                            totals[s] = new BigInteger[chains.size()];
-                            BigInteger product = sets.get(s).weight();
-                            for (int c = 0; c < chains.size(); c++) {
-                                totals[s][c] = (BigInteger) chainTotal(s, c, known);
-                                product = product.multiply(totals[s][c]);
-                            }
-                            return product;
-                        })
-                .reduce(BigInteger.ZERO, BigInteger::add);
-    }
-
-    /** The ways to play a chain within a set; sets that look the same to it are counted once. */
-    private Number chainTotal(int set, int chain, List<Map<BitSet, Number>> known) {
-        BitSet seen = (BitSet) sets.get(set).surfaces().clone();
-        seen.and(chains.get(chain).surfaces);
-        Number before = known.get(chain).get(seen);
-        if (before != null) {
-            return before;
-        }
-        Number ways;
         if (plan.limits.loop()) {
-            RoundTrips trips = new RoundTrips(layout(set, chain), narrow);
-            ways = narrow ? (Number) trips.low() : trips.total();
-        } else {
-            Wide start = Table.closed(layout(set, chain), null, narrow, 0, 1).layer(0);
-            ways = narrow ? (Number) start.low(0) : start.get(0);
+            return new LoopStarts(this, joint).root();
         }
-        known.get(chain).put(seen, ways);
-        return ways;
+        SurfaceUse use = new SurfaceUse(plan, joint);
+        int[] nowhere = new int[Limb.values().length];
+        Arrays.fill(nowhere, -1);
+        int start = use.state(nowhere, List.of());
+        Completions whole = new Completions(use, 0, List.of(start), null, narrow);
+        return new UseNode(whole, 0, whole.start(start));
+    }
+
+    private void countAll() {
+        sideBySide(
+                sets.size(),
+                s -> IntStream.range(0, chains.size()).mapToObj(c -> total(s, c)).toList());
+    }
+
+    /** Does work for each number from 0 on, on several threads where there is much. */
+    <T> List<T> sideBySide(int count, IntFunction<T> work) {
+        IntStream all = IntStream.range(0, count);
+        return (count >= PARALLEL_FROM ? all.parallel() : all).mapToObj(work).toList();
+    }
+
+    /** The ways to play a chain within a set. */
+    BigInteger total(int set, int chain) {
+        BigInteger known = totals[set][chain];
+        if (known == null) {
+            known = chainTotal(set, chain);
+            totals[set][chain] = known;
+        }
+        return known;
+    }
+
+    private BigInteger chainTotal(int set, int chain) {
+        if (!plan.limits.loop()) {
+            Wide start = Table.closed(layout(set, chain), null, narrow, 0, 1).layer(0);
+            return narrow ? BigInteger.valueOf(start.low(0)) : start.get(0);
+        }
+        BigInteger sum = BigInteger.ZERO;
+        for (List<BitSet> surfaces : regions.get(chain).of(sets.get(set).surfaces())) {
+            sum = sum.add(trips(chain, surfaces).total());
+        }
+        return sum;
+    }
+
+    /** In a loop, the ways of a chain within surfaces for each of its limbs; made once. */
+    RoundTrips trips(int chain, List<BitSet> surfaces) {
+        return trips.get(chain)
+                .computeIfAbsent(
+                        surfaces,
+                        any -> new RoundTrips(new Layout(plan, chains.get(chain), any), narrow));
     }
 
     private Layout layout(int set, int chain) {
@@ -173,11 +196,6 @@ final class Family {
                 : Table.closed(layout, null, narrow, 0, all);
     }
 
-    /** The ways to play a chain within a set. */
-    BigInteger total(int set, int chain) {
-        return narrow ? BigInteger.valueOf(lowTotals[set][chain]) : totals[set][chain];
-    }
-
     private Table build(int set, int chain, @Nullable List<BitSet> ends) {
         Layout layout = layout(set, chain);
         int all = layout.chain.kinds.length + 1;
@@ -188,6 +206,11 @@ final class Family {
             return Table.open(layout, narrow, Math.max(1, layout.chain.head));
         }
         return Table.closed(layout, ends.toArray(BitSet[]::new), narrow, layout.chain.head, all);
+    }
+
+    /** Nothing played yet. */
+    Node root() {
+        return root;
     }
 
     /** Where each limb of a chain may end: the parts of an array by limb. */

@@ -2,7 +2,9 @@ package org.kitweft.explore.trellis;
 
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.kitweft.kit.Limb;
 
@@ -42,6 +44,15 @@ final class Layout {
     private final Map<Kind, Steps> steps = new HashMap<>();
 
     Layout(Plan plan, Chain chain, BitSet allowed) {
+        this(plan, chain, everyLimb(chain, allowed));
+    }
+
+    /**
+     * A chain each of whose limbs has a set of its own.
+     *
+     * @param allowed for each limb of the chain
+     */
+    Layout(Plan plan, Chain chain, List<BitSet> allowed) {
         this.chain = chain;
         base = plan.limits.loop() ? 0 : 1;
         int limbs = chain.limbs.length;
@@ -52,7 +63,7 @@ final class Layout {
         int count = 1;
         for (int d = limbs - 1; d >= 0; d--) {
             BitSet mine = (BitSet) chain.reach[d].clone();
-            mine.and(allowed);
+            mine.and(allowed.get(d));
             surfaces[d] = new int[mine.cardinality()];
             places[d] = new int[plan.surfaces.size()];
             Arrays.fill(places[d], -1);
@@ -72,6 +83,10 @@ final class Layout {
         for (int state = 0; state < states; state++) {
             valid[state] = !chain.crossing || place(state, right + 1) < free[place(state, right)];
         }
+    }
+
+    private static List<BitSet> everyLimb(Chain chain, BitSet allowed) {
+        return Collections.nCopies(chain.limbs.length, allowed);
     }
 
     private int[] free(Plan plan) {
@@ -127,6 +142,25 @@ final class Layout {
         return true;
     }
 
+    /** Where a stroke of a kind on a surface leads; negative if it may not. */
+    int next(Kind kind, int state, int surface) {
+        int next = state;
+        for (int slot = 0; slot < kind.limbs().length; slot++) {
+            int d = chain.dimension(kind.limbs()[slot]);
+            int place = place(state, d);
+            int target = places[d][surface];
+            if (target < 0
+                    || (place >= base
+                            && !kind.moves()
+                                    .get(slot)
+                                    .allows(surfaces[d][place - base], surface))) {
+                return -1;
+            }
+            next += (target - place) * strides[d];
+        }
+        return valid[next] ? next : -1;
+    }
+
     /** The steps of a kind of stroke. */
     Steps steps(Kind kind) {
         return steps.computeIfAbsent(kind, any -> new Steps(any));
@@ -142,6 +176,10 @@ final class Layout {
         private final int[][] to;
 
         private final int[][] sounds;
+
+        /** Which of the kind's targets each of these places is. */
+        private final int[][] which;
+
         private final Kind kind;
 
         /** Whether each target has one sound only. */
@@ -154,19 +192,23 @@ final class Layout {
             int size = sizes[dims[0]];
             to = new int[size][];
             sounds = new int[size][];
+            which = new int[size][];
             int[] places = new int[kind.targets().length];
             int[] counts = new int[places.length];
+            int[] targets = new int[places.length];
             for (int place = 0; place < size; place++) {
                 int n = 0;
                 for (int t = 0; t < kind.targets().length; t++) {
                     int target = kind.targets()[t];
                     if (Layout.this.places[dims[0]][target] >= 0 && allows(0, place, target)) {
                         places[n] = Layout.this.places[dims[0]][target];
+                        targets[n] = t;
                         counts[n++] = kind.sounds()[t];
                     }
                 }
                 to[place] = Arrays.copyOf(places, n);
                 sounds[place] = Arrays.copyOf(counts, n);
+                which[place] = Arrays.copyOf(targets, n);
             }
         }
 
@@ -297,10 +339,14 @@ final class Layout {
         /** Visits all steps between valid states: from where, to where, on which target. */
         void forEach(Visitor visitor) {
             for (int state = 0; state < states; state++) {
-                for (int t = 0; valid[state] && t < kind.targets().length; t++) {
-                    int next = next(state, t);
-                    if (next >= 0) {
-                        visitor.step(state, next, t);
+                int place = place(state, dims[0]);
+                for (int t = 0; valid[state] && t < to[place].length; t++) {
+                    int next =
+                            dims.length == 1
+                                    ? state + (to[place][t] - place) * strides[dims[0]]
+                                    : next(state, which[place][t]);
+                    if (next >= 0 && valid[next]) {
+                        visitor.step(state, next, which[place][t]);
                     }
                 }
             }

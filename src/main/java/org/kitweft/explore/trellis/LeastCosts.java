@@ -81,7 +81,7 @@ final class LeastCosts {
      * @param node the beginning
      * @param starts for each limb, by its ordinal, where it struck first; negative for nowhere yet
      */
-    long after(Node node, int[] starts) {
+    long after(TableNode node, int[] starts) {
         long[] layer = layers[node.progress(chain)];
         long least = Priced.NEVER;
         for (int c = 0; c < columns; c++) {
@@ -103,7 +103,7 @@ final class LeastCosts {
         return price;
     }
 
-    private int index(Node node, int column) {
+    private int index(TableNode node, int column) {
         int state = 0;
         for (int d = 0; d < layout.sizes.length; d++) {
             int limb = layout.chain.limbs[d];

@@ -52,6 +52,9 @@ final class Plan {
     /** For each stroke what it has in common with others. */
     final Kind[] kinds;
 
+    /** For each surface of the right hand and of the left; empty if crossing is no matter. */
+    private final boolean[][] uncrossed;
+
     Plan(Recipe recipe, Choices choices, List<Rule> rules, ReachModel model) {
         this.recipe = recipe;
         this.model = model;
@@ -71,6 +74,14 @@ final class Plan {
                             .toArray();
         }
         this.kinds = kinds();
+        int m = limits.crossing() ? surfaces.size() : 0;
+        this.uncrossed = new boolean[m][m];
+        for (int right = 0; right < m; right++) {
+            for (int left = 0; left < m; left++) {
+                double across = surfaces.get(left).x() - surfaces.get(right).x();
+                uncrossed[right][left] = across <= limits.tolerance() + HAIR;
+            }
+        }
     }
 
     private static List<Played> play(Recipe recipe, Choices choices, List<Rule> rules) {
@@ -168,7 +179,7 @@ final class Plan {
                         before.stroke < 0
                                 ? Kind.Moves.ALL
                                 : moves.computeIfAbsent(
-                                        List.of(limb, before.ticks),
+                                        asked(limb, before.ticks),
                                         any -> moves(limb, before.ticks)));
             }
             int[] surfaceCounts = new int[surfaces.size()];
@@ -185,6 +196,11 @@ final class Plan {
             all[i] = known.computeIfAbsent(key, any -> new Kind(limbs, each, targets, sounds));
         }
         return all;
+    }
+
+    /** What the moves of a stroke depend on: without the tempo rule, neither limb nor time. */
+    private List<Object> asked(Limb limb, long ticks) {
+        return limits.tempo() == 0 ? List.of() : List.of(limb, ticks);
     }
 
     private Kind.Moves moves(Limb limb, long ticks) {
@@ -210,8 +226,7 @@ final class Plan {
 
     /** Whether right and left hand may stand there at once, as far as crossing goes. */
     boolean uncrossed(int right, int left) {
-        return !limits.crossing()
-                || surfaces.get(left).x() - surfaces.get(right).x() <= limits.tolerance() + HAIR;
+        return uncrossed.length == 0 || uncrossed[right][left];
     }
 
     /** The stroke of a limb before this one; in a loop, its last for its first. */

@@ -4,6 +4,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -47,14 +48,19 @@ public final class Possibilities {
     private final Ranking ranking;
 
     private Possibilities(
-            Recipe recipe, Choices choices, List<Rule> rules, ReachModel model, boolean narrow) {
+            Recipe recipe,
+            Choices choices,
+            List<Rule> rules,
+            ReachModel model,
+            boolean narrow,
+            boolean tracking) {
         this.recipe = recipe;
         this.choices = choices;
         this.rules = List.copyOf(rules);
         this.model = model;
         plan = new Plan(recipe, choices, this.rules, model);
         boolean fits = narrow && plan.bound().bitLength() < Long.SIZE;
-        family = new Family(plan, SurfaceSets.of(plan), fits);
+        family = new Family(plan, SurfaceSets.of(plan), fits, tracking);
         ranking = new Ranking(family);
     }
 
@@ -77,12 +83,17 @@ public final class Possibilities {
      */
     public static Possibilities of(
             Recipe recipe, Choices choices, List<Rule> rules, ReachModel model) {
-        return new Possibilities(recipe, choices, rules, model, true);
+        return new Possibilities(recipe, choices, rules, model, true, true);
     }
 
     /** The same, counted with numbers of any size even where 64 bits do: for tests. */
     static Possibilities wide(Recipe recipe, Choices choices, List<Rule> rules) {
-        return new Possibilities(recipe, choices, rules, ReachModel.PUBLISHED, false);
+        return new Possibilities(recipe, choices, rules, ReachModel.PUBLISHED, false, true);
+    }
+
+    /** The same, counted over sets of surfaces even where they can be kept track of: for tests. */
+    static Possibilities bySets(Recipe recipe, Choices choices, List<Rule> rules, boolean narrow) {
+        return new Possibilities(recipe, choices, rules, ReachModel.PUBLISHED, narrow, false);
     }
 
     /** What it was made of: the recipe. */
@@ -224,17 +235,22 @@ public final class Possibilities {
         }
         checkIndex(BigInteger.ZERO);
         SplittableRandom random = new SplittableRandom(seed);
-        List<Variation> drawn = new ArrayList<>(count);
+        BigInteger[] indices = new BigInteger[count];
+        Integer[] order = new Integer[count];
         for (int i = 0; i < count; i++) {
-            if (family.narrow) {
-                long index = random.nextLong(total().longValueExact());
-                drawn.add(new Variation(BigInteger.valueOf(index), sounds(ranking.at(index))));
-            } else {
-                BigInteger index = below(total(), random);
-                drawn.add(new Variation(index, sounds(ranking.at(index))));
-            }
+            indices[i] =
+                    family.narrow
+                            ? BigInteger.valueOf(random.nextLong(total().longValueExact()))
+                            : below(total(), random);
+            order[i] = i;
         }
-        return drawn;
+        // Found in the order of their indices: neighbours are read from the same tables.
+        Arrays.sort(order, Comparator.comparing(i -> indices[i]));
+        Variation[] drawn = new Variation[count];
+        for (int i : order) {
+            drawn[i] = new Variation(indices[i], sounds(ranking.at(indices[i])));
+        }
+        return List.of(drawn);
     }
 
     /** A number from 0 to below a bound, each with the same chance: too great ones are redrawn. */
@@ -267,7 +283,8 @@ public final class Possibilities {
                     new Family(
                             plan,
                             List.of(SurfaceSets.Weighted.of(all, BigInteger.ONE)),
-                            family.narrow);
+                            family.narrow,
+                            false);
         }
         BestSearch found = new BestSearch(search, cost);
         return stream(found)

@@ -16,7 +16,7 @@ final class Ranking {
     Ranking(Family family) {
         this.family = family;
         this.plan = family.plan;
-        this.root = Node.root(family);
+        this.root = family.root();
     }
 
     /** The options of an index below the total. */
@@ -54,20 +54,15 @@ final class Ranking {
 
     private int[] atWide(BigInteger index) {
         int[] options = new int[plan.surfaceOf.length];
-        BigInteger rest = index;
+        Rest rest = new Rest(index);
         Node node = root;
         for (int i = 0; i < options.length; i++) {
-            Node[] children = new Node[plan.surfaces.size()];
             int o = 0;
-            for (; ; o++) {
-                Node child = child(node, children, plan.surfaceOf[i][o]);
-                if (rest.compareTo(child.count()) < 0) {
-                    break;
-                }
-                rest = rest.subtract(child.count());
+            while (node.takeOff(rest, plan.surfaceOf[i][o])) {
+                o++;
             }
             options[i] = o;
-            node = child(node, children, plan.surfaceOf[i][o]);
+            node = node.child(plan.surfaceOf[i][o]);
         }
         return options;
     }

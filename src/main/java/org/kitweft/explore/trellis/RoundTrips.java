@@ -1,93 +1,123 @@
 package org.kitweft.explore.trellis;
 
 import java.math.BigInteger;
+import java.util.Arrays;
 
 /**
- * The ways of a chain in a loop: those that end in the state they began in.
+ * The ways of a chain in a loop, by the state in which all its limbs stand once each of them has
+ * struck: those that come back to it.
  *
- * <p>Played in two halves, from each state at the start to each in the middle and from there back:
- * the numbers of a half are half as long, and a sticking that repeats needs one half only. What
- * both halves agree on is multiplied and added up.
+ * <p>Played in two halves, from each such state to each in the middle and from there back: the
+ * numbers of a half are half as long, and a sticking that repeats needs one half only. What both
+ * halves agree on is multiplied and added up.
  */
 final class RoundTrips {
-    private final Wide there;
-    private final Wide back;
+    final Layout layout;
+    private final boolean narrow;
+    private final Passage passage;
     private final int[] starts;
-    private final int[] middles;
+
+    /** For each start the ways, narrow. */
+    private final long[] low;
+
+    /** The same, wide. */
+    private final BigInteger[] big;
 
     RoundTrips(Layout layout, boolean narrow) {
+        this.layout = layout;
+        this.narrow = narrow;
         Chain chain = layout.chain;
+        passage = new Passage(layout, narrow);
         int n = chain.kinds.length;
+        Kind[] turned = new Kind[n];
+        for (int j = 0; j < n; j++) {
+            turned[j] = chain.kinds[(chain.head + j) % n];
+        }
         int half = n / 2;
-        starts = layout.endStates();
+        starts = layout.statesIn(chain.before(chain.head % n));
         // A first half of no strokes stays where it is.
-        middles = half == 0 ? starts : layout.statesIn(chain.before(half));
-        back = carried(Table.between(layout, half, n, starts, narrow).layer(half), narrow);
-        there =
-                repeats(chain.kinds, half)
-                        ? back
-                        : carried(Table.between(layout, 0, half, middles, narrow).layer(0), narrow);
-    }
-
-    private static Wide carried(Wide numbers, boolean narrow) {
-        return narrow ? numbers : numbers.carried();
-    }
-
-    /** All ways, if they are fewer than 2^63. */
-    long low() {
-        long sum = 0;
+        int[] middles = half == 0 ? starts : layout.statesIn(chain.before((chain.head + half) % n));
+        Wide back = passage.between(turned, half, n, starts);
+        boolean repeats = n == 2 * half && repeats(turned, half);
+        Wide there = repeats ? back : passage.between(turned, 0, half, middles);
+        low = new long[narrow ? starts.length : 0];
+        big = new BigInteger[narrow ? 0 : starts.length];
         for (int s = 0; s < starts.length; s++) {
-            for (int m = 0; m < middles.length; m++) {
-                sum +=
-                        there.low(starts[s] * middles.length + m)
-                                * back.low(middles[m] * starts.length + s);
+            if (narrow) {
+                low[s] = meet(there, back, s, middles);
+            } else {
+                big[s] = meetWide(there, back, s, middles);
             }
+        }
+    }
+
+    private static boolean repeats(Kind[] kinds, int half) {
+        return Arrays.equals(kinds, 0, half, kinds, half, 2 * half);
+    }
+
+    private long meet(Wide there, Wide back, int start, int[] middles) {
+        int row = passage.row(starts[start]) * middles.length;
+        long sum = 0;
+        for (int m = 0; m < middles.length; m++) {
+            sum += there.low(row + m) * back.low(passage.row(middles[m]) * starts.length + start);
         }
         return sum;
     }
 
-    /** All ways. */
-    BigInteger total() {
+    private BigInteger meetWide(Wide there, Wide back, int start, int[] middles) {
         int places = there.places() + back.places() - 1;
-        long[] low = new long[places];
-        long[] high = new long[places];
-        for (int s = 0; s < starts.length; s++) {
-            for (int m = 0; m < middles.length; m++) {
-                int to = starts[s] * middles.length + m;
-                int from = middles[m] * starts.length + s;
-                for (int p = 0; p < there.places(); p++) {
-                    for (int q = 0; q < back.places(); q++) {
-                        long a = there.digits[p][to];
-                        long b = back.digits[q][from];
-                        long product = a * b;
-                        low[p + q] += product;
-                        high[p + q] += Math.multiplyHigh(a, b);
-                        // An unsigned sum that is less than a summand has carried.
-                        if (Long.compareUnsigned(low[p + q], product) < 0) {
-                            high[p + q]++;
-                        }
+        long[] lows = new long[places];
+        long[] highs = new long[places];
+        int row = passage.row(starts[start]) * middles.length;
+        for (int m = 0; m < middles.length; m++) {
+            int from = passage.row(middles[m]) * starts.length + start;
+            for (int p = 0; p < there.places(); p++) {
+                for (int q = 0; q < back.places(); q++) {
+                    long a = there.digits[p][row + m];
+                    long b = back.digits[q][from];
+                    long product = a * b;
+                    lows[p + q] += product;
+                    highs[p + q] += Math.multiplyHigh(a, b);
+                    // An unsigned sum that is less than a summand has carried.
+                    if (Long.compareUnsigned(lows[p + q], product) < 0) {
+                        highs[p + q]++;
                     }
                 }
             }
         }
         BigInteger sum = BigInteger.ZERO;
         for (int p = 0; p < places; p++) {
-            BigInteger unsigned = new BigInteger(Long.toUnsignedString(low[p]));
-            BigInteger digit = BigInteger.valueOf(high[p]).shiftLeft(Long.SIZE).add(unsigned);
+            BigInteger unsigned = new BigInteger(Long.toUnsignedString(lows[p]));
+            BigInteger digit = BigInteger.valueOf(highs[p]).shiftLeft(Long.SIZE).add(unsigned);
             sum = sum.add(digit.shiftLeft(p * Wide.DIGIT_BITS));
         }
         return sum;
     }
 
-    private static boolean repeats(Kind[] kinds, int half) {
-        if (kinds.length != 2 * half) {
-            return false;
-        }
-        for (int j = 0; j < half; j++) {
-            if (kinds[j] != kinds[j + half]) {
-                return false;
-            }
-        }
-        return true;
+    /** How many states there are in which the limbs may stand once each has struck. */
+    int size() {
+        return starts.length;
+    }
+
+    /** The surface on which a limb of the chain stands then. */
+    int surface(int start, int d) {
+        return layout.surface(starts[start], d);
+    }
+
+    /** The ways from one of these states and back, narrow. */
+    long low(int start) {
+        return low[start];
+    }
+
+    /** The ways from one of these states and back, wide. */
+    BigInteger big(int start) {
+        return big[start];
+    }
+
+    /** All ways. */
+    BigInteger total() {
+        return narrow
+                ? BigInteger.valueOf(Arrays.stream(low).sum())
+                : Arrays.stream(big).reduce(BigInteger.ZERO, BigInteger::add);
     }
 }

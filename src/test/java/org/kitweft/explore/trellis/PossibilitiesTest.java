@@ -167,6 +167,47 @@ class PossibilitiesTest {
         assertThat(possibilities.from(last)).containsExactly(possibilities.get(last));
     }
 
+    /**
+     * Sticking, whether it loops: some limbs strike twice before all have, some late, some once.
+     */
+    @ParameterizedTest(name = "{0}, loop {1}")
+    @CsvSource({
+        "RLLR RLRL LRRL RLLL, false",
+        "RLLR RLRL LRRL RLLL, true",
+        "RRLL RRLL RRLL, true",
+        "RRRR LK-K RLRL, true",
+        "BRLB RRLL, true",
+    })
+    void keepingTrackOfSurfacesAgreesWithCountingOverSets(String sticking, boolean loop) {
+        Choices choices =
+                new Choices(
+                        Map.of(
+                                Letter.R, bars(8),
+                                Letter.L, bars(9),
+                                Letter.K, bars(2),
+                                Letter.B, bars(6)));
+        List<Rule> rules = new ArrayList<>();
+        rules.add(new Rule.Reach(11));
+        rules.add(Rule.NoCrossing.usual());
+        rules.add(new Rule.Surfaces(3, 5));
+        if (loop) {
+            rules.add(new Rule.Loop());
+        }
+        Recipe recipe = Recipe.plain(Sticking.parse(sticking), MARIMBA);
+        Possibilities tracked = Possibilities.of(recipe, choices, rules);
+        Possibilities wide = Possibilities.wide(recipe, choices, rules);
+        Possibilities bySets = Possibilities.bySets(recipe, choices, rules, true);
+        assertThat(tracked.total()).isPositive().isEqualTo(bySets.total());
+        assertThat(wide.total()).isEqualTo(bySets.total());
+        List<Variation> drawn = tracked.sample(20, 3);
+        for (Variation variation : drawn) {
+            assertThat(bySets.get(variation.index())).isEqualTo(variation);
+            assertThat(wide.get(variation.index())).isEqualTo(variation);
+            assertThat(tracked.indexOf(variation.sounds())).isEqualTo(variation.index());
+            assertThat(tracked.fault(variation.sounds())).isEmpty();
+        }
+    }
+
     @Test
     void theBestComeInOrderAmongBillions() {
         Recipe recipe = Recipe.plain(Sticking.parse("RLRR LRLL RLRR LRLL"), KIT);
