@@ -40,7 +40,7 @@ public final class RoleRanking {
     /** Variations remembered, so that none is looked at twice: some 100 MB at the most. */
     public static final int MOST_LOOKS = 500_000;
 
-    private static final int SHORTEST = 100;
+    private static final int SHORTEST = 40;
     private static final int SAMPLES_A_ROUND = 32;
 
     /** Search first, then look through: so the first rows are good ones. */
