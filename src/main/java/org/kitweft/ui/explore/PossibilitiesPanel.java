@@ -28,8 +28,8 @@ public final class PossibilitiesPanel extends JPanel {
         JPanel all =
                 new WideEnough(
                         new MigLayout(
-                                "insets 0, gap 0", "[grow 20,fill][grow 80,fill]", "[grow,fill]"));
-        all.add(narrowing, "w min:390:");
+                                "insets 0, gap 0", "[grow 5,fill][grow 95,fill]", "[grow,fill]"));
+        all.add(narrowing, "w min:min:");
         all.add(variations, "");
         JScrollPane scroll = new JScrollPane(all);
         scroll.setBorder(BorderFactory.createEmptyBorder());

@@ -29,7 +29,7 @@ record RowColumns(
         int score) {
     private static final int WIDEST = 40;
     private static final int NARROWEST = 4;
-    private static final int GAP = 10;
+    private static final int GAP = 7;
 
     static RowColumns of(FontMetrics metrics, int width, Steps steps, VariationList rows) {
         int gap = UIScale.scale(GAP);

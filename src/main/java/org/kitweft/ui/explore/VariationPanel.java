@@ -88,7 +88,7 @@ public final class VariationPanel extends JPanel {
             Playhead playhead,
             Tasks tasks,
             LongSupplier seeds) {
-        super(new MigLayout("insets 0, gap 0", "[grow 62,fill][grow 38,fill]", "[grow,fill]"));
+        super(new MigLayout("insets 0, gap 0", "[grow 90,fill][grow 10,fill]", "[grow,fill]"));
         this.session = session;
         this.exploring = exploring;
         this.weighing = weighing;
@@ -114,8 +114,8 @@ public final class VariationPanel extends JPanel {
         left.add(controls(), BorderLayout.NORTH);
         left.add(scroll(), BorderLayout.CENTER);
         left.setBorder(BorderFactory.createEmptyBorder(4, 4, 6, 4));
-        add(left, "w 330:520:");
-        add(why, "w 270:330:");
+        add(left, "w min:min:");
+        add(why, "w min:min:");
         listen();
         follow();
     }

@@ -7,6 +7,7 @@ import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.RoundRectangle2D;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -27,6 +28,9 @@ import org.kitweft.ui.theme.Paints;
 final class VariationRow extends Painted implements ListCellRenderer<Variation> {
     private static final long serialVersionUID = 1;
     private static final int PALE = 70;
+
+    /** The size of names relative to labels: the first that fits. */
+    private static final double[] NAME_SIZES = {0.9, 0.8, 0.72};
 
     private final transient VariationList model;
     private transient Optional<Steps> steps = Optional.empty();
@@ -124,8 +128,8 @@ final class VariationRow extends Painted implements ListCellRenderer<Variation> 
     private void paintCells(
             Graphics2D g, Steps all, List<Steps.Cell> cells, RowColumns columns, Color text) {
         boolean named =
-                namesFit(g, all, cells, columns.cell(), 0.9)
-                        || namesFit(g, all, cells, columns.cell(), 0.78);
+                Arrays.stream(NAME_SIZES)
+                        .anyMatch(size -> namesFit(g, all, cells, columns.cell(), size));
         double gap = Math.min(UIScale.scale(2), columns.cell() / 4);
         for (Steps.Cell cell : cells) {
             if (cell.step() >= columns.shown()) {

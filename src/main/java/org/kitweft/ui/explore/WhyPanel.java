@@ -78,7 +78,7 @@ final class WhyPanel extends JPanel {
             Paints.type(button, 95, false);
             group.add(button);
             roles.put(role, button);
-            row.add(button, "wmin 0");
+            row.add(button);
         }
         JButton weigh = new JButton("Weigh…");
         weigh.putClientProperty("FlatLaf.style", "minimumWidth: 20; margin: 2,6,2,6");
