@@ -163,8 +163,7 @@ public final class RoleRanking {
         if (phase == Phase.BEGIN) {
             phase = Phase.SHORTEST;
             next = possibilities.best(Cost.TRAVEL).limit(SHORTEST).iterator();
-        } else if (small && seen.size() >= LOOKS_BEFORE_ALL
-                || small && rounds * SAMPLES_A_ROUND > LOOKS_BEFORE_ALL) {
+        } else if (small && Math.max(seen.size(), rounds * SAMPLES_A_ROUND) >= LOOKS_BEFORE_ALL) {
             phase = Phase.ALL;
             next = possibilities.from(BigInteger.ZERO).iterator();
         } else if (phase == Phase.SEARCH && bestOfRound.isPresent()) {

@@ -12,8 +12,8 @@ import org.kitweft.ui.theme.WideEnough;
 
 /**
  * The possibilities of a session: counts above, what strokes may choose from and the rules at the
- * left, then the list of variations and why the selected one serves. Where the window is too narrow
- * for that it scrolls to the side.
+ * left, then the list of variations and why the selected one serves. Where the window is too small
+ * for that it scrolls.
  */
 public final class PossibilitiesPanel extends JPanel {
     private static final long serialVersionUID = 1;
@@ -28,12 +28,13 @@ public final class PossibilitiesPanel extends JPanel {
         JPanel all =
                 new WideEnough(
                         new MigLayout(
-                                "insets 0, gap 0", "[grow 5,fill][grow 95,fill]", "[grow,fill]"));
+                                "insets 0, gap 0", "[grow 5,fill][grow 95,fill]", "[][grow,fill]"));
+        all.add(new CountStrip(session), "span 2, wmin 0, wrap");
         all.add(narrowing, "w min:min:");
-        all.add(variations, "");
+        all.add(variations);
         JScrollPane scroll = new JScrollPane(all);
         scroll.setBorder(BorderFactory.createEmptyBorder());
-        add(new CountStrip(session), BorderLayout.NORTH);
+        scroll.getVerticalScrollBar().setUnitIncrement(16);
         add(scroll, BorderLayout.CENTER);
     }
 

@@ -33,7 +33,7 @@ final class VariationHead extends Painted {
     @Override
     public Dimension getPreferredSize() {
         return new Dimension(
-                10, getFontMetrics(Paints.font(0.96, true)).getHeight() + UIScale.scale(4));
+                10, getFontMetrics(Paints.font(0.9, true)).getHeight() + UIScale.scale(4));
     }
 
     @Override
@@ -50,7 +50,7 @@ final class VariationHead extends Painted {
 
     private void paint(Graphics2D g, Steps shown) {
         Optional<Role> role = model.order().role();
-        FontMetrics metrics = getFontMetrics(Paints.font(0.96, false));
+        FontMetrics metrics = getFontMetrics(Paints.font(0.9, false));
         RowColumns columns = RowColumns.of(metrics, getWidth(), shown, model);
         g.setFont(Paints.font(0.85, false));
         g.setColor(Inks.QUIET.color());

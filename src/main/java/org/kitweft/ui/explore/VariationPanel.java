@@ -114,7 +114,7 @@ public final class VariationPanel extends JPanel {
         left.add(controls(), BorderLayout.NORTH);
         left.add(scroll(), BorderLayout.CENTER);
         left.setBorder(BorderFactory.createEmptyBorder(4, 4, 6, 4));
-        add(left, "w min:min:");
+        add(left, "w min:min:, hmin pref");
         add(why, "w min:min:");
         listen();
         follow();

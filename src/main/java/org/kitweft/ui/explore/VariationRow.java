@@ -60,7 +60,7 @@ final class VariationRow extends Painted implements ListCellRenderer<Variation> 
         selected = isSelected;
         focused = cellHasFocus && list.isFocusOwner();
         background = list.getBackground();
-        setFont(Paints.font(0.96, false));
+        setFont(Paints.font(0.9, false));
         getAccessibleContext()
                 .setAccessibleName(
                         steps.flatMap(s -> shown.map(v -> s.spoken(v.sounds()))).orElse(""));
@@ -102,7 +102,7 @@ final class VariationRow extends Painted implements ListCellRenderer<Variation> 
         }
         if (score.isPresent()) {
             g.setColor(text);
-            g.setFont(Paints.font(0.96, true));
+            g.setFont(Paints.font(0.9, true));
             right(g, Math.round(100 * score.getAsDouble()) + " %", columns.score());
         }
         paintCells(g, all, all.cells(variation.sounds()), columns, text);
@@ -116,13 +116,15 @@ final class VariationRow extends Painted implements ListCellRenderer<Variation> 
                 (getHeight() + metrics.getAscent() - metrics.getDescent()) / 2);
     }
 
-    /** Sets the font, and tells whether names in it are no wider than a step. */
+    /**
+     * Sets the font, and tells whether names in it are no wider than a step: they may reach into
+     * the thin gap after it.
+     */
     private static boolean namesFit(
             Graphics2D g, Steps all, List<Steps.Cell> cells, double room, double size) {
         g.setFont(Paints.font(size, true));
         FontMetrics metrics = g.getFontMetrics();
-        return cells.stream()
-                .allMatch(cell -> metrics.stringWidth(all.name(cell.sound())) <= room - 1);
+        return cells.stream().allMatch(cell -> metrics.stringWidth(all.name(cell.sound())) <= room);
     }
 
     private void paintCells(
