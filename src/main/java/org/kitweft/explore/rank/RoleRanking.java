@@ -2,6 +2,7 @@ package org.kitweft.explore.rank;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
 import org.kitweft.explore.role.RoleScale;
 import org.kitweft.explore.role.RoleWeights;
+import org.kitweft.explore.rule.Rule;
 import org.kitweft.explore.trellis.Cost;
 import org.kitweft.explore.trellis.Possibilities;
 import org.kitweft.explore.trellis.Variation;
@@ -23,12 +25,12 @@ import org.kitweft.kit.SoundName;
  * Ranks variations by how well they serve a role, a few looks at a time, so that it can be watched
  * and stopped. Whatever was looked at, {@link #standing()} has the best of it, in exact order.
  *
- * <p>Looked at in turn: those whose limbs travel the least; then rounds of uniform samples, each
- * followed by a climb that changes one stroke at a time as long as that helps, by turns from the
- * best of the round and from one of the best so far with a few strokes shaken; up to {@value
- * #EXACT_UP_TO} variations in all then every other one, so that the ranking becomes exact. Beyond
- * that it never is: role fit is no sum over strokes, so the best of 10^11 cannot be known without
- * looking at them, and a good one may be missed.
+ * <p>Looked at in turn: those whose limbs travel the least, unless many surfaces are wanted; then
+ * rounds of uniform samples, each followed by a climb that changes one stroke at a time as long as
+ * that helps, by turns from the best of the round and from one of the best so far with a few
+ * strokes shaken; up to {@value #EXACT_UP_TO} variations in all then every other one, so that the
+ * ranking becomes exact. Beyond that it never is: role fit is no sum over strokes, so the best of
+ * 10^11 cannot be known without looking at them, and a good one may be missed.
  *
  * <p>The order of looks depends on the possibilities, role, weights and seed alone, not on how the
  * looks are portioned. For one thread at a time.
@@ -41,6 +43,7 @@ public final class RoleRanking {
     public static final int MOST_LOOKS = 500_000;
 
     private static final int SHORTEST = 40;
+    private static final int FEW_SURFACES = 2;
     private static final int SAMPLES_A_ROUND = 32;
 
     /** Search first, then look through: so the first rows are good ones. */
@@ -58,7 +61,7 @@ public final class RoleRanking {
     private final Map<BigInteger, Worth> seen = new HashMap<>();
     private final TreeSet<Ranked> best = new TreeSet<>(Ranked.BEST_FIRST);
     private final Changes changes;
-    private Iterator<Variation> next = new ArrayList<Variation>().iterator();
+    private Iterator<Variation> next = Collections.emptyIterator();
     private Optional<Climb> climb = Optional.empty();
     private Optional<Ranked> bestOfRound = Optional.empty();
     private Phase phase = Phase.BEGIN;
@@ -162,7 +165,7 @@ public final class RoleRanking {
         boolean small = possibilities.total().compareTo(BigInteger.valueOf(EXACT_UP_TO)) <= 0;
         if (phase == Phase.BEGIN) {
             phase = Phase.SHORTEST;
-            next = possibilities.best(Cost.TRAVEL).limit(SHORTEST).iterator();
+            next = shortest();
         } else if (small && Math.max(seen.size(), rounds * SAMPLES_A_ROUND) >= LOOKS_BEFORE_ALL) {
             phase = Phase.ALL;
             next = possibilities.from(BigInteger.ZERO).iterator();
@@ -174,6 +177,22 @@ public final class RoleRanking {
             rounds++;
             next = possibilities.sample(SAMPLES_A_ROUND, random.nextLong()).iterator();
         }
+    }
+
+    /**
+     * None where many surfaces are wanted: the least travel strikes few, so that finding those that
+     * strike many can take longer than anyone waits, and could not be stopped.
+     */
+    private Iterator<Variation> shortest() {
+        boolean many =
+                possibilities.rules().stream()
+                        .anyMatch(
+                                rule ->
+                                        rule instanceof Rule.Surfaces surfaces
+                                                && surfaces.least() > FEW_SURFACES);
+        return many
+                ? Collections.emptyIterator()
+                : possibilities.best(Cost.TRAVEL).limit(SHORTEST).iterator();
     }
 
     /** Odd rounds begin with their own best, even ones with one of the best so far, shaken. */

@@ -73,13 +73,17 @@ final class RuleControls extends JPanel {
         pins.setToolTipText(PINNING);
         reach.setToolTipText("Two strokes of one limb in a row lie at most so far apart, in cm");
         surfaces.setToolTipText("How many different surfaces the whole pattern uses");
-        // Two wide letters are three digits; no rule needs more.
-        for (JSpinner spinner : List.of(cm, tempo, least, most)) {
-            spinner.putClientProperty("FlatLaf.style", "minimumWidth: 20");
-            if (spinner.getEditor() instanceof JSpinner.DefaultEditor editor) {
-                editor.getTextField().setColumns(2);
-            }
-        }
+        cm.setToolTipText("In centimetres, centre to centre");
+        tempo.setToolTipText("In beats a minute");
+        reach.setMnemonic('R');
+        atTempo.setMnemonic('B');
+        surfaces.setMnemonic('S');
+        noCrossing.setMnemonic('N');
+        loop.setMnemonic('O');
+        narrow(cm, 3);
+        narrow(tempo, 3);
+        narrow(least, 2);
+        narrow(most, 2);
         for (JCheckBox box : List.of(reach, atTempo, noCrossing, surfaces, loop)) {
             box.addActionListener(e -> changed());
         }
@@ -95,6 +99,14 @@ final class RuleControls extends JPanel {
     @Override
     public Dimension getMinimumSize() {
         return getPreferredSize();
+    }
+
+    /** No wider than its figures. */
+    private static void narrow(JSpinner spinner, int figures) {
+        spinner.putClientProperty("FlatLaf.style", "minimumWidth: 20");
+        if (spinner.getEditor() instanceof JSpinner.DefaultEditor editor) {
+            editor.getTextField().setColumns(figures);
+        }
     }
 
     private static <C extends JComponent> C named(C component, String name) {

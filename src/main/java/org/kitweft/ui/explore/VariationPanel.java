@@ -157,7 +157,6 @@ public final class VariationPanel extends JPanel {
         surprise.setMnemonic('U');
         surprise.setToolTipText("Any one of them, each with the same chance");
         all.add(surprise);
-        keep.setMnemonic('K');
         keep.setToolTipText("Keep the variation on the kit in the lesson (Enter or S in the list)");
         all.add(keep, "wrap");
         Paints.type(looked, 92, false);

@@ -206,6 +206,16 @@ class RoleRankingTest {
         assertThat(looked(ranking, 30).looked()).isLessThanOrEqualTo(50).isGreaterThan(20);
     }
 
+    /** The least travel strikes few surfaces: looking for it first would take for ever here. */
+    @Test
+    void whereManySurfacesAreWantedItDoesNotBeginWithTheLeastTravel() {
+        Possibilities all = big(List.of(new Rule.Surfaces(7, 7), new Rule.Loop()));
+        Standing standing =
+                looked(new RoleRanking(all, Role.FILL, RoleWeights.DEFAULT, 10, 7), 200);
+        assertThat(standing.looked()).isEqualTo(200);
+        assertThat(standing.best().get(0).variation().sounds().stream().distinct()).hasSize(7);
+    }
+
     @Test
     void noVariationsAreRankedAtOnce() {
         Possibilities none =
