@@ -29,6 +29,9 @@ final class VariationList extends AbstractListModel<Variation> {
 
     private static final int PORTION = 200;
 
+    /** The first rows are wanted at once. */
+    private static final int FIRST_PORTION = 40;
+
     private final transient Tasks tasks;
     private final transient RankedSearch search;
     private transient Optional<Possibilities> possibilities = Optional.empty();
@@ -109,6 +112,7 @@ final class VariationList extends AbstractListModel<Variation> {
         }
         fetching = true;
         Iterator<Variation> before = best;
+        int wanted = anew.isPresent() ? FIRST_PORTION : PORTION;
         running =
                 tasks.run(
                         "",
@@ -116,7 +120,7 @@ final class VariationList extends AbstractListModel<Variation> {
                             Iterator<Variation> from =
                                     anew.map(p -> p.best(Cost.TRAVEL).iterator()).orElse(before);
                             List<Variation> portion = new ArrayList<>();
-                            while (portion.size() < PORTION
+                            while (portion.size() < wanted
                                     && !progress.stopped()
                                     && from.hasNext()) {
                                 portion.add(from.next());
