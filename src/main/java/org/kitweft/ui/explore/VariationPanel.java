@@ -1,8 +1,6 @@
 package org.kitweft.ui.explore;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
-import java.awt.Dimension;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -12,14 +10,9 @@ import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
-import javax.swing.JList;
 import javax.swing.JPanel;
-import javax.swing.JProgressBar;
 import javax.swing.JScrollPane;
-import javax.swing.KeyStroke;
-import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
-import javax.swing.text.Position;
 import net.miginfocom.swing.MigLayout;
 import org.kitweft.explore.trellis.Possibilities;
 import org.kitweft.explore.trellis.Variation;
@@ -27,6 +20,7 @@ import org.kitweft.groove.Groove;
 import org.kitweft.ui.count.Numbers;
 import org.kitweft.ui.lesson.LessonEdits;
 import org.kitweft.ui.play.Playhead;
+import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.task.Tasks;
 import org.kitweft.ui.theme.Inks;
@@ -41,7 +35,6 @@ import org.kitweft.ui.theme.WrappedText;
  */
 public final class VariationPanel extends JPanel {
     private static final long serialVersionUID = 1;
-    private static final int STEPS = 1000;
 
     private final transient SessionModel session;
     private final transient Exploring exploring;
@@ -50,7 +43,7 @@ public final class VariationPanel extends JPanel {
     private final transient Audition audition;
     private final transient LongSupplier seeds;
     private final VariationList model;
-    private final Rows list;
+    private final VariationRows list;
     private final VariationRow row;
     private final VariationHead head;
     private final WhyPanel why;
@@ -59,11 +52,7 @@ public final class VariationPanel extends JPanel {
     private final JComboBox<Order> order = new JComboBox<>(Order.values());
     private final JButton surprise = new JButton("Surprise me");
     private final JButton keep = new JButton("★ Keep");
-    private final JPanel progress =
-            new JPanel(new MigLayout("insets 0 0 3 0, gapx 8", "[][grow,fill][]"));
-    private final JLabel looked = new JLabel(" ");
-    private final JProgressBar bar = new JProgressBar(0, STEPS);
-    private final JButton stop = new JButton("Go on");
+    private final SearchLine progress;
     private transient Optional<Possibilities> shown = Optional.empty();
     private transient Optional<Variation> chosen = Optional.empty();
     private transient Optional<Groove> explained = Optional.empty();
@@ -96,10 +85,11 @@ public final class VariationPanel extends JPanel {
         this.audition = new Audition(session, playhead);
         this.seeds = seeds;
         model = new VariationList(tasks);
+        progress = new SearchLine(model.search());
         row = new VariationRow(model);
         head = new VariationHead(model);
         why = new WhyPanel(weighing);
-        list = new Rows(model, row);
+        list = new VariationRows(model, row);
         list.addListSelectionListener(
                 e -> {
                     if (!e.getValueIsAdjusting() && !following) {
@@ -108,8 +98,6 @@ public final class VariationPanel extends JPanel {
                 });
         Keys.bind(list, "ENTER", this::keep);
         Keys.bind(list, "S", this::keep);
-        // Lists take the space bar for themselves; here it plays, as everywhere.
-        list.getInputMap().put(KeyStroke.getKeyStroke("SPACE"), "none");
         JPanel left = new JPanel(new BorderLayout());
         left.add(controls(), BorderLayout.NORTH);
         left.add(scroll(), BorderLayout.CENTER);
@@ -124,7 +112,6 @@ public final class VariationPanel extends JPanel {
         order.addActionListener(e -> showList());
         surprise.addActionListener(e -> surprise());
         keep.addActionListener(e -> keep());
-        stop.addActionListener(e -> stopOrGoOn());
         model.onChange(this::rowsChanged);
         exploring.addListener(this::follow);
         weighing.addListener(this::weighedAnew);
@@ -159,12 +146,6 @@ public final class VariationPanel extends JPanel {
         all.add(surprise);
         keep.setToolTipText("Keep the variation on the kit in the lesson (Enter or S in the list)");
         all.add(keep, "wrap");
-        Paints.type(looked, 92, false);
-        looked.getAccessibleContext().setAccessibleName("How far the search is");
-        progress.add(looked);
-        progress.add(bar, "h 6!");
-        Paints.type(stop, 92, false);
-        progress.add(stop, "h 22!");
         all.add(progress, "span 4, wrap");
         all.add(fault, "span 4, wmin 0");
         return all;
@@ -241,33 +222,7 @@ public final class VariationPanel extends JPanel {
         } finally {
             following = false;
         }
-        RankedSearch search = model.search();
-        boolean ranked = model.order().role().isPresent() && shown.isPresent();
-        progress.setVisible(ranked);
-        if (ranked) {
-            looked.setText(search.words());
-            looked.setToolTipText(
-                    search.standing().isComplete()
-                            ? "No other variation serves better"
-                            : "There may be better ones among those not looked at");
-            bar.setVisible(search.isRunning());
-            bar.setValue((int) (search.part() * STEPS));
-            stop.setVisible(search.isRunning() || search.canGoOn());
-            stop.setText(search.isRunning() ? "Stop" : "Look on");
-            stop.setToolTipText(
-                    search.isRunning()
-                            ? "Stop looking; what was found stays"
-                            : "Look at more of them");
-        }
-    }
-
-    private void stopOrGoOn() {
-        if (model.search().isRunning()) {
-            model.search().stop();
-        } else {
-            model.search().goOn();
-        }
-        rowsChanged();
+        progress.follow(model.order().role().isPresent() && shown.isPresent());
     }
 
     private void hearSelected() {
@@ -339,51 +294,18 @@ public final class VariationPanel extends JPanel {
         arrived = onKit;
     }
 
-    /** The groove as it stands goes into the lesson; the item is not opened, the list stays. */
+    /**
+     * The chosen variation goes into the lesson, also while it waits for the bar line; else the
+     * groove as it stands. The item is not opened, the list stays.
+     */
     private void keep() {
+        Session now = session.session();
+        Session wanted =
+                chosen.isPresent() && shown.isPresent() && !arrived
+                        ? now.with(now.recipe().with(shown.get().recipe(chosen.get()).voicing()))
+                        : now;
         session.edit(
                 "Keep variation",
-                session.session()
-                        .with(
-                                LessonEdits.addGroove(session.session()).lesson(),
-                                OptionalInt.empty()));
-    }
-
-    /** Rows of equal height that fill the width, however many they are. */
-    private static final class Rows extends JList<Variation> {
-        private static final long serialVersionUID = 1;
-
-        Rows(VariationList model, VariationRow row) {
-            super(model);
-            setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-            setCellRenderer(row);
-            setFixedCellWidth(200);
-            getAccessibleContext().setAccessibleName("Variations");
-            setToolTipText(
-                    "Up and Down put the next one on the kit, Enter or S keeps it in the lesson");
-        }
-
-        @Override
-        public void updateUI() {
-            super.updateUI();
-            setFixedCellHeight(
-                    getFontMetrics(Paints.font(1, false)).getHeight() + UIScale.scale(6));
-        }
-
-        @Override
-        public boolean getScrollableTracksViewportWidth() {
-            return true;
-        }
-
-        /** Typing a letter would look through millions of rows for one that begins with it. */
-        @Override
-        public int getNextMatch(String prefix, int start, Position.Bias direction) {
-            return -1;
-        }
-
-        @Override
-        public Dimension getPreferredScrollableViewportSize() {
-            return new Dimension(UIScale.scale(300), 4 * getFixedCellHeight());
-        }
+                now.with(LessonEdits.addGroove(wanted).lesson(), OptionalInt.empty()));
     }
 }

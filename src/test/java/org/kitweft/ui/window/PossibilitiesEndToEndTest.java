@@ -95,6 +95,11 @@ class PossibilitiesEndToEndTest {
         press(KeyEvent.VK_DOWN);
         await("a row is selected", () -> list().getSelectedIndex() == 2);
         Variation wanted = on(() -> list().getModel().getElementAt(2));
+        press(KeyEvent.VK_S);
+        await("what waits for the bar line is kept", () -> items() == 1);
+        assertThat(List.copyOf(kept().values())).isEqualTo(wanted.sounds());
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        await("keeping is undone", () -> items() == 0);
         reach(new Place(1, 15));
         assertThat(on(this::strokes)).as("before the bar line nothing changes").isEmpty();
         int shown = player.asked.size();
@@ -197,6 +202,19 @@ class PossibilitiesEndToEndTest {
 
     private SortedMap<Integer, SoundName> strokes() {
         return window.session().recipe().voicing().strokes();
+    }
+
+    private SortedMap<Integer, SoundName> kept() throws Exception {
+        return on(
+                () ->
+                        window.session()
+                                .session()
+                                .lesson()
+                                .items()
+                                .get(0)
+                                .recipe()
+                                .voicing()
+                                .strokes());
     }
 
     private int items() {
