@@ -40,6 +40,7 @@ import picocli.CommandLine.Option;
             "",
             "Examples:",
             "  kitweft list \"RLRR LRLL\" --choose R=ride,snare --choose L=snare,high-tom --best 5",
+            "  kitweft list \"RLRR LRLL\" --reach 60 --loop --best 6 --as fill",
             "  kitweft list RLRRL --reach 60 --no-crossing --loop --sample 3 --seed 7",
             "  kitweft list RLRR --pin 1=crash --from 1000 --take 10 --json",
             "",
@@ -73,9 +74,12 @@ final class ListCommand implements Callable<Integer> {
         if (contradiction.isPresent()) {
             throw new InputException(contradiction.get().words());
         }
-        List<Variation> variations = listOptions.of(possibilities);
+        ListOptions.Listed listed = listOptions.of(possibilities);
         terminal.out()
-                .print(json ? json(possibilities, variations) : text(possibilities, variations));
+                .print(
+                        json
+                                ? json(possibilities, listed.variations())
+                                : text(possibilities, listed));
         return Cli.DONE;
     }
 
@@ -124,17 +128,17 @@ final class ListCommand implements Callable<Integer> {
                 });
     }
 
-    private String text(Possibilities possibilities, List<Variation> variations) {
+    private static String text(Possibilities possibilities, ListOptions.Listed listed) {
         StringBuilder text = new StringBuilder();
         text.append(possibilities.recipe().sticking().text()).append("\n");
         text.append(GrooveText.exact(possibilities.total()))
                 .append(possibilities.total().bitLength() == 1 ? " variation" : " variations")
                 .append(possibilities.rules().isEmpty() ? "" : " under your rules")
                 .append("; listed: ")
-                .append(listOptions.words())
+                .append(listed.words())
                 .append(".\n");
-        for (Variation variation : variations) {
-            text.append(text(possibilities, variation));
+        for (Variation variation : listed.variations()) {
+            text.append(text(possibilities, variation, listed.role()));
         }
         return text.append("\nTravel and tempo: ")
                 .append(ReachModel.CAVEAT.substring(0, 1).toLowerCase(Locale.ROOT))
@@ -143,10 +147,11 @@ final class ListCommand implements Callable<Integer> {
                 .toString();
     }
 
-    private static String text(Possibilities possibilities, Variation variation) {
+    private static String text(
+            Possibilities possibilities, Variation variation, Optional<Role> asked) {
         Travel travel = possibilities.travel(variation.sounds());
         RoleFit roles = roles(possibilities, variation);
-        Role best = roles.best();
+        Role shown = asked.orElse(roles.best());
         return """
 
                 %s  %s
@@ -167,11 +172,16 @@ final class ListCommand implements Callable<Integer> {
                                                 travel.limit().orElseThrow().words())
                                 : "no move limits the tempo",
                         percents(roles),
-                        best.id(),
-                        roles.of(best).reasons().stream()
+                        shown.id(),
+                        roles.of(shown).reasons().stream()
                                 .limit(REASONS)
-                                .map(Reason::text)
+                                .map(ListCommand::words)
                                 .collect(Collectors.joining("; ")));
+    }
+
+    /** {@code 17 % back beat (2 and 4)}: how much of the score comes of it. */
+    private static String words(Reason reason) {
+        return "%d %% %s".formatted(Math.round(100 * reason.share()), reason.text());
     }
 
     private static String percents(RoleFit roles) {

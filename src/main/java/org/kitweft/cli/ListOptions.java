@@ -1,18 +1,29 @@
 package org.kitweft.cli;
 
 import java.math.BigInteger;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.kitweft.explore.rank.Ranked;
+import org.kitweft.explore.rank.RoleRanking;
+import org.kitweft.explore.rank.Standing;
+import org.kitweft.explore.role.RoleWeights;
 import org.kitweft.explore.trellis.Cost;
 import org.kitweft.explore.trellis.Possibilities;
 import org.kitweft.explore.trellis.Variation;
+import org.kitweft.groove.Role;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Option;
 
-/** Which of all variations are listed: the best, a sample, or those from an index on. */
+/**
+ * Which of all variations are listed: the best by travel or for a role, a sample, or those from an
+ * index on.
+ */
 final class ListOptions {
     private static final int FEW = 20;
+    private static final int LOOKS = 20_000;
 
     @ArgGroup(exclusive = true)
     private @Nullable Way way;
@@ -29,8 +40,25 @@ final class ListOptions {
             paramLabel = "S",
             defaultValue = "1",
             description =
-                    "With --sample, where the draw starts: the same seed draws the same ones. Default: ${DEFAULT-VALUE}.")
+                    "With --sample or --as, where chance starts: the same seed gives the same ones. Default: ${DEFAULT-VALUE}.")
     private long seed = 1;
+
+    @Option(
+            names = "--as",
+            paramLabel = "ROLE",
+            description =
+                    "With --best, those that serve best as time, fill or punch instead. All are looked"
+                            + " at where there are at most 100,000; else some, and it says how many.")
+    private @Nullable String as;
+
+    @Option(
+            names = "--looks",
+            paramLabel = "N",
+            defaultValue = "" + LOOKS,
+            description =
+                    "With --as, how many to look at where not all are. Default: ${DEFAULT-VALUE}; --seed"
+                            + " says where it starts.")
+    private int looks = LOOKS;
 
     /** One of three ways. */
     static final class Way {
@@ -54,32 +82,75 @@ final class ListOptions {
         private @Nullable BigInteger from;
     }
 
+    /**
+     * What is listed.
+     *
+     * @param variations in their order
+     * @param words which they are
+     * @param role the one they are ranked by, if they are
+     */
+    record Listed(List<Variation> variations, String words, Optional<Role> role) {}
+
     /** Those asked for. */
-    List<Variation> of(Possibilities possibilities) {
+    Listed of(Possibilities possibilities) {
+        boolean best = way != null && way.best != null;
+        if (as != null && !best) {
+            throw new InputException("--as %s: expected --best N with it".formatted(as));
+        }
         if (way != null && way.best != null) {
             check("--best", way.best);
-            return possibilities.best(Cost.TRAVEL).limit(way.best).toList();
+            return as == null
+                    ? new Listed(
+                            possibilities.best(Cost.TRAVEL).limit(way.best).toList(),
+                            "those whose limbs travel the least",
+                            Optional.empty())
+                    : bestAs(possibilities, role(as), way.best);
         }
         if (way != null && way.sample != null) {
             check("--sample", way.sample);
-            return possibilities.sample(way.sample, seed);
+            return new Listed(
+                    possibilities.sample(way.sample, seed),
+                    "drawn at random, seed " + seed,
+                    Optional.empty());
         }
         check("--take", take);
         BigInteger from = way != null && way.from != null ? way.from : BigInteger.ZERO;
         possibilities.get(from);
         try (Stream<Variation> all = possibilities.from(from)) {
-            return all.limit(take).toList();
+            return new Listed(
+                    all.limit(take).toList(), "in the order of the choices", Optional.empty());
         }
     }
 
-    /** What they are, in words. */
-    String words() {
-        if (way != null && way.best != null) {
-            return "those whose limbs travel the least";
+    private Listed bestAs(Possibilities possibilities, Role role, int most) {
+        check("--looks", looks);
+        RoleRanking ranking = new RoleRanking(possibilities, role, RoleWeights.DEFAULT, most, seed);
+        boolean all =
+                possibilities.total().compareTo(BigInteger.valueOf(RoleRanking.EXACT_UP_TO)) <= 0;
+        int until = all ? RoleRanking.EXACT_UP_TO : Math.min(looks, RoleRanking.MOST_LOOKS);
+        boolean more = true;
+        while (more && ranking.standing().looked() < until) {
+            more = ranking.look(until - ranking.standing().looked(), () -> false);
         }
-        return way != null && way.sample != null
-                ? "drawn at random, seed " + seed
-                : "in the order of the choices";
+        Standing standing = ranking.standing();
+        String looked = GrooveText.exact(BigInteger.valueOf(standing.looked()));
+        return new Listed(
+                standing.best().stream().map(Ranked::variation).toList(),
+                standing.isComplete()
+                        ? "the best as %s, all %s looked at".formatted(role.id(), looked)
+                        : "the best as %s of %s looked at, there may be better ones"
+                                .formatted(role.id(), looked),
+                Optional.of(role));
+    }
+
+    private static Role role(String id) {
+        return Arrays.stream(Role.values())
+                .filter(role -> role.id().equals(id))
+                .findFirst()
+                .orElseThrow(
+                        () ->
+                                new InputException(
+                                        "--as %s: expected time, fill or punch".formatted(id)));
     }
 
     private static void check(String option, int count) {

@@ -77,6 +77,53 @@ class ListCommandTest {
         assertThat(run.out()).contains("16 variations").contains("not a verdict on a person");
     }
 
+    @Test
+    void theBestForARoleAreExactWhereAllAreLookedAt() {
+        String[] sixteen = {
+            "list", "RLRL", "--choose", "R=snare,floor-tom", "--choose", "L=snare,high-tom"
+        };
+        Run run = run(sixteen, "--best", "2", "--as", "fill");
+        assertThat(run.out())
+                .contains("listed: the best as fill, all 16 looked at")
+                .contains("  as fill: ")
+                .containsPattern("\\d+ % keeps no eighths on one cymbal");
+        double best =
+                runJson(run(sixteen, "--take", "16", "--json")).stream()
+                        .max(Double::compare)
+                        .orElseThrow();
+        assertThat(runJson(run(sixteen, "--best", "1", "--as", "fill", "--json")))
+                .containsExactly(best);
+    }
+
+    private static List<Double> runJson(Run run) {
+        try {
+            List<Double> fills = new ArrayList<>();
+            run.json()
+                    .get("variations")
+                    .forEach(v -> fills.add(v.get("roles").get("fill").doubleValue()));
+            return fills;
+        } catch (JsonProcessingException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    @Test
+    void ofManyItSaysHowManyWereLookedAt() {
+        Run run =
+                Run.of(
+                        "list",
+                        "RLRR LRLL",
+                        "--best",
+                        "1",
+                        "--as",
+                        "punch",
+                        "--looks",
+                        "150",
+                        "--seed",
+                        "4");
+        assertThat(run.out()).contains("the best as punch of 150 looked at, there may be better");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -90,6 +137,9 @@ class ListCommandTest {
         --at-tempo 0             | tempo 0: expected 20 to 400
         --best 0                 | --best 0: expected 1 or more
         --pin 1=snare --pin 1=ride --loop | pin 1=snare
+        --best 2 --as solo       | --as solo: expected time, fill or punch
+        --as fill                | --as fill: expected --best N with it
+        --best 2 --as fill --looks 0 | --looks 0: expected 1 or more
         """)
     void badInputIsOneLine(String options, String expected) {
         Run run = run(new String[] {"list", "RLRR"}, options.split(" "));

@@ -24,9 +24,14 @@ final class Reading {
     private final KitTraits kit;
     private final NavigableMap<Long, List<Hit>> instants = new TreeMap<>();
 
-    Reading(Groove groove) {
+    /**
+     * Reads a groove.
+     *
+     * @param kit of the groove's kit
+     */
+    Reading(Groove groove, KitTraits kit) {
         this.groove = groove;
-        this.kit = new KitTraits(groove.kit());
+        this.kit = kit;
         for (Hit hit : groove.hits()) {
             instants.computeIfAbsent(hit.written(), none -> new ArrayList<>()).add(hit);
         }

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.kitweft.groove.Groove;
 import org.kitweft.groove.Role;
 
@@ -36,14 +38,8 @@ public record RoleFit(Map<Role, RoleScore> scores) {
 
     /** With weights of one's own. */
     public static RoleFit of(Groove groove, RoleWeights weights) {
-        Map<Feature, Finding> findings = new EnumMap<>(Feature.class);
-        if (!groove.hits().isEmpty()) {
-            Reading reading = new Reading(groove);
-            for (Feature feature : Feature.values()) {
-                Optional<Finding> finding = feature.measure(reading);
-                finding.ifPresent(found -> findings.put(feature, found));
-            }
-        }
+        Map<Feature, Finding> findings =
+                findings(groove, new KitTraits(groove.kit()), EnumSet.allOf(Feature.class));
         Map<Role, RoleScore> scores = new EnumMap<>(Role.class);
         for (Role role : Role.values()) {
             scores.put(role, score(role, weights, findings));
@@ -51,7 +47,21 @@ public record RoleFit(Map<Role, RoleScore> scores) {
         return new RoleFit(scores);
     }
 
-    private static RoleScore score(Role role, RoleWeights weights, Map<Feature, Finding> findings) {
+    /** What a groove shows of some features; nothing where nothing is struck. */
+    static Map<Feature, Finding> findings(Groove groove, KitTraits kit, Set<Feature> features) {
+        Map<Feature, Finding> findings = new EnumMap<>(Feature.class);
+        if (!groove.hits().isEmpty()) {
+            Reading reading = new Reading(groove, kit);
+            for (Feature feature : features) {
+                Optional<Finding> finding = feature.measure(reading);
+                finding.ifPresent(found -> findings.put(feature, found));
+            }
+        }
+        return findings;
+    }
+
+    /** Features of weight 0 may be among the findings or not: they change nothing. */
+    static RoleScore score(Role role, RoleWeights weights, Map<Feature, Finding> findings) {
         double all =
                 findings.keySet().stream()
                         .mapToDouble(feature -> Math.abs(weights.of(role, feature)))

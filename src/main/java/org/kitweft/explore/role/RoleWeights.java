@@ -2,7 +2,11 @@ package org.kitweft.explore.role;
 
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
+import java.util.StringJoiner;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.kitweft.groove.Role;
 
 /**
@@ -51,6 +55,9 @@ public record RoleWeights(Map<Role, Map<Feature, Double>> weights) {
                                     Map.entry(Feature.STEADY_BEATS, -0.4),
                                     Map.entry(Feature.ROUND_THE_KIT, -0.3))));
 
+    private static final Pattern PART =
+            Pattern.compile("(time|fill|punch)\\.([a-z-]+)=(-?\\d{1,9}(?:\\.\\d{1,17})?)");
+
     public RoleWeights {
         Map<Role, Map<Feature, Double>> copy = new EnumMap<>(Role.class);
         for (Role role : Role.values()) {
@@ -83,5 +90,52 @@ public record RoleWeights(Map<Role, Map<Feature, Double>> weights) {
         own.put(feature, weight);
         changed.put(role, own);
         return new RoleWeights(changed);
+    }
+
+    /**
+     * What differs from the defaults as one line, {@code fill.grows=1 time.repeats=-0.5}; empty if
+     * nothing does. {@link #parse} reads it.
+     */
+    public String text() {
+        StringJoiner text = new StringJoiner(" ");
+        for (Role role : Role.values()) {
+            for (Feature feature : Feature.values()) {
+                double weight = of(role, feature);
+                if (weight != DEFAULT.of(role, feature)) {
+                    text.add(role.id() + "." + feature.id() + "=" + plain(weight));
+                }
+            }
+        }
+        return text.toString();
+    }
+
+    private static String plain(double weight) {
+        return weight == Math.rint(weight) ? Long.toString((long) weight) : Double.toString(weight);
+    }
+
+    /**
+     * The defaults, changed as a text says.
+     *
+     * @throws IllegalArgumentException naming the part that cannot be read
+     */
+    public static RoleWeights parse(String text) {
+        RoleWeights weights = DEFAULT;
+        for (String part : text.strip().split("\\s+", -1)) {
+            if (part.isEmpty()) {
+                continue;
+            }
+            Matcher matcher = PART.matcher(part);
+            if (!matcher.matches()) {
+                throw new IllegalArgumentException(
+                        "weight \"%s\": expected a role, a feature and a number from -1 to 1, as in fill.grows=0.5"
+                                .formatted(part));
+            }
+            weights =
+                    weights.with(
+                            Role.valueOf(matcher.group(1).toUpperCase(Locale.ROOT)),
+                            Feature.of(matcher.group(2)),
+                            Double.parseDouble(matcher.group(3)));
+        }
+        return weights;
     }
 }

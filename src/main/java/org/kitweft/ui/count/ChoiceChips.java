@@ -24,8 +24,11 @@ import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.theme.FlowWrap;
 import org.kitweft.ui.theme.Paints;
 
-/** The sounds that each letter may choose from, to be switched on and off. */
-final class ChoiceChips extends JPanel implements Scrollable {
+/**
+ * The sounds that each letter may choose from, to be switched on and off. Further sounds of a
+ * surface stand after it under their own name alone.
+ */
+public final class ChoiceChips extends JPanel implements Scrollable {
     private static final long serialVersionUID = 1;
 
     private final transient SessionModel session;
@@ -36,8 +39,9 @@ final class ChoiceChips extends JPanel implements Scrollable {
     private final transient Map<Letter, Map<SoundName, JToggleButton>> chips =
             new EnumMap<>(Letter.class);
 
-    ChoiceChips(SessionModel session) {
-        super(new MigLayout("insets 6 12 6 6, gapx 8, gapy 4, wrap 2", "[][grow,fill]", "[top]"));
+    /** Chips for the session's letters. */
+    public ChoiceChips(SessionModel session) {
+        super(new MigLayout("insets 4 12 2 6, gapx 8, gapy 3, wrap 2", "[][grow,fill]", "[top]"));
         this.session = session;
         session.addListener(this::follow);
         follow();
@@ -67,10 +71,10 @@ final class ChoiceChips extends JPanel implements Scrollable {
                     JLabel title = new JLabel(letter + " on");
                     Paints.type(title, 100, true);
                     add(title, "gaptop 4");
-                    JPanel row = new JPanel(new FlowWrap(UIScale.scale(4)));
+                    JPanel row = new JPanel(new FlowWrap(UIScale.scale(3)));
                     Map<SoundName, JToggleButton> ofLetter = new LinkedHashMap<>();
                     for (SoundName sound : sounds) {
-                        JToggleButton chip = chip(letter, sound);
+                        JToggleButton chip = chip(letter, sound, sounds);
                         ofLetter.put(sound, chip);
                         row.add(chip);
                     }
@@ -78,7 +82,7 @@ final class ChoiceChips extends JPanel implements Scrollable {
                     all.putClientProperty("JButton.buttonType", "roundRect");
                     all.putClientProperty("FlatLaf.style", "minimumWidth: 20");
                     Paints.type(all, 90, true);
-                    all.setMargin(UIScale.scale(new Insets(0, 6, 0, 6)));
+                    all.setMargin(UIScale.scale(new Insets(0, 4, 0, 4)));
 
                     all.setToolTipText("Every sound that " + letter + " can reach");
                     all.addActionListener(e -> choose(letter, sounds));
@@ -90,11 +94,12 @@ final class ChoiceChips extends JPanel implements Scrollable {
         repaint();
     }
 
-    private JToggleButton chip(Letter letter, SoundName sound) {
-        JToggleButton chip = new JToggleButton(name(sound));
+    private JToggleButton chip(Letter letter, SoundName sound, List<SoundName> offer) {
+        JToggleButton chip = new JToggleButton(shortName(sound, offer));
+        chip.setToolTipText(letter + " may choose " + name(sound));
         Paints.type(chip, 90, false);
         chip.putClientProperty("JButton.buttonType", "roundRect");
-        chip.setMargin(UIScale.scale(new Insets(0, 6, 0, 6)));
+        chip.setMargin(UIScale.scale(new Insets(0, 4, 0, 4)));
         chip.getAccessibleContext().setAccessibleName(letter + " may choose " + name(sound));
         chip.addActionListener(e -> toggle(letter, sound));
         return chip;
@@ -104,6 +109,14 @@ final class ChoiceChips extends JPanel implements Scrollable {
         Surface surface = session.recipe().kit().surfaceOf(sound);
         boolean only = surface.sounds().get(0).id().equals(sound.sound());
         return only ? surface.name() : surface.name() + " " + sound.sound().replace('-', ' ');
+    }
+
+    /** A sound after the first of its surface by its own name: it stands behind the surface's. */
+    private String shortName(SoundName sound, List<SoundName> offer) {
+        Surface surface = session.recipe().kit().surfaceOf(sound);
+        boolean first = surface.sounds().get(0).id().equals(sound.sound());
+        boolean led = offer.contains(surface.nameOf(surface.sounds().get(0)));
+        return first || !led ? name(sound) : sound.sound().replace('-', ' ');
     }
 
     private void toggle(Letter letter, SoundName sound) {

@@ -44,14 +44,14 @@ record CountLines(List<Line> lines, String missing) {
         int n = counts.strokes();
         String strokes = n == 1 ? "1 stroke" : n + " strokes";
         return switch (name) {
-            case STICKINGS -> "stickings have " + strokes;
-            case ONE_PLACE_PER_LETTER -> "ways, each letter on one sound";
-            case PLACE_PER_STROKE -> "ways, each stroke on its own";
-            case ANY_STICKING -> "ways with any sticking";
-            case ANY_STICKING_DIFFERENT_SOUND -> "of them sound different";
-            case ANY_STICKING_UP_TO_START -> "from any starting stroke";
-            case DIFFERENT_SOUND_UP_TO_START -> "and sounding different";
-            case UNDER_RULES -> "ways that keep your rules";
+            case STICKINGS -> "stickings of " + strokes;
+            case ONE_PLACE_PER_LETTER -> "each letter on one sound";
+            case PLACE_PER_STROKE -> "each stroke on its own";
+            case ANY_STICKING -> "with any sticking";
+            case ANY_STICKING_DIFFERENT_SOUND -> "sounding different";
+            case ANY_STICKING_UP_TO_START -> "from any start";
+            case DIFFERENT_SOUND_UP_TO_START -> "of those different";
+            case UNDER_RULES -> "keep your rules";
         };
     }
 }

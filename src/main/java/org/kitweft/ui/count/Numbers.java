@@ -22,8 +22,13 @@ public final class Numbers {
      * there are: {@code about 3.40 × 10^38}.
      */
     public static String brief(BigInteger number) {
+        return brief(number, MOST_DIGITS);
+    }
+
+    /** The same with another limit of digits, at least 3. */
+    static String brief(BigInteger number, int mostDigits) {
         int digits = number.abs().toString().length();
-        if (digits <= MOST_DIGITS) {
+        if (digits <= mostDigits) {
             return exact(number);
         }
         BigDecimal rounded =
@@ -31,6 +36,15 @@ public final class Numbers {
         int power = rounded.precision() - rounded.scale() - 1;
         return "about %s × 10%s"
                 .formatted(rounded.scaleByPowerOfTen(-power).setScale(2), raised(power));
+    }
+
+    /** One number as part of another, 0 to 1; 0 of 0 is 0. */
+    public static double ratio(BigInteger part, BigInteger whole) {
+        return whole.signum() == 0
+                ? 0
+                : new BigDecimal(part)
+                        .divide(new BigDecimal(whole), MathContext.DECIMAL64)
+                        .doubleValue();
     }
 
     private static String raised(int power) {

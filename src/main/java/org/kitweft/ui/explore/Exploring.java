@@ -31,6 +31,7 @@ public final class Exploring {
     private Optional<Possibilities> found = Optional.empty();
     private String fault = "";
     private boolean counting;
+    private Ways ways = Ways.NONE;
 
     /** Follows a session. */
     public Exploring(SessionModel session, Tasks tasks) {
@@ -40,7 +41,7 @@ public final class Exploring {
         follow();
     }
 
-    /** Is called when counting begins and when it ends. */
+    /** Is called when counting begins, when it ends, and when the ways of strokes are known. */
     public void addListener(Runnable listener) {
         listeners.add(listener);
     }
@@ -60,6 +61,11 @@ public final class Exploring {
         return counting;
     }
 
+    /** Where the strokes of the variations lie, a moment after they are counted. */
+    public Ways ways() {
+        return ways;
+    }
+
     private void follow() {
         Session now = session.session();
         Recipe bare = now.recipe().with(now.recipe().voicing().withStrokes(new TreeMap<>()));
@@ -72,6 +78,7 @@ public final class Exploring {
         counting = true;
         found = Optional.empty();
         fault = "";
+        ways = Ways.NONE;
         tell();
         running =
                 tasks.run(
@@ -97,6 +104,23 @@ public final class Exploring {
         found = Optional.of(answer.possibilities());
         fault = answer.contradiction();
         tell();
+        running =
+                tasks.run("", progress -> ways(answer.possibilities()), this::counted, this::lost);
+    }
+
+    private static Ways ways(Possibilities possibilities) {
+        return new Ways(possibilities.total(), possibilities.waysPerStroke());
+    }
+
+    private void counted(Ways found) {
+        ways = found;
+        tell();
+    }
+
+    /** The list is there all the same; only the shading is not. */
+    private void lost(Exception failure) {
+        System.getLogger(Exploring.class.getName())
+                .log(System.Logger.Level.WARNING, "ways of strokes not counted", failure);
     }
 
     private void tell() {

@@ -16,12 +16,17 @@ import org.kitweft.explore.rule.Rule;
 import org.kitweft.groove.Tempo;
 import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
+import org.kitweft.ui.theme.Inks;
+import org.kitweft.ui.theme.Paints;
 
 /** The rules that variations must keep, as switches with their figures. */
-public final class RuleControls extends JPanel {
+final class RuleControls extends JPanel {
     private static final long serialVersionUID = 1;
     private static final int MOST_CM = 300;
     private static final int MOST_SURFACES = 50;
+    private static final String PINNING =
+            "In the grid I pins the stroke under the cursor where it is, Shift+I on the surface"
+                    + " under the cursor; the right mouse button offers both";
 
     private final transient SessionModel session;
     private final JCheckBox reach = new JCheckBox("Reach at most");
@@ -35,11 +40,12 @@ public final class RuleControls extends JPanel {
     private final JSpinner most = new JSpinner(new SpinnerNumberModel(4, 1, MOST_SURFACES, 1));
     private final JCheckBox loop = new JCheckBox("On repeat too");
     private final JButton pins = new JButton();
+    private final JLabel hint = new JLabel("Pins: I in the grid");
     private boolean following;
 
     /** Controls for the session's rules. */
-    public RuleControls(SessionModel session) {
-        super(new MigLayout("insets 4 12 6 6, gapx 6, gapy 3, wrap 3", "[][]10[]"));
+    RuleControls(SessionModel session) {
+        super(new MigLayout("insets 2 12 6 4, gapx 4, gapy 2, wrap 3, hidemode 3", "[][]8[grow]"));
         this.session = session;
         add(reach);
         add(named(cm, "Reach in centimetres"), "split 2");
@@ -53,14 +59,31 @@ public final class RuleControls extends JPanel {
         add(named(least, "Fewest surfaces"), "split 3");
         add(new JLabel("to"));
         add(named(most, "Most surfaces"));
-        add(pins);
+        add(pins, "split 2, h 24!");
+        Paints.type(hint, 88, false);
+        hint.setForeground(Inks.QUIET.color());
+        add(hint, "wmin 0");
+        hint.setToolTipText(PINNING);
         atTempo.setToolTipText(
                 "Every move of a limb possible at that tempo, by an estimate from published"
                         + " measurements: no verdict on a person");
         noCrossing.setToolTipText(
                 "The right hand stays at the right of the left, give or take 10 cm");
         loop.setToolTipText("Reach, tempo and crossing hold on repeat as well");
-        pins.setToolTipText("Pins are set in the grid: I pins the stroke under the cursor");
+        pins.setToolTipText(PINNING);
+        reach.setToolTipText("Two strokes of one limb in a row lie at most so far apart, in cm");
+        surfaces.setToolTipText("How many different surfaces the whole pattern uses");
+        cm.setToolTipText("In centimetres, centre to centre");
+        tempo.setToolTipText("In beats a minute");
+        reach.setMnemonic('R');
+        atTempo.setMnemonic('B');
+        surfaces.setMnemonic('S');
+        noCrossing.setMnemonic('N');
+        loop.setMnemonic('O');
+        narrow(cm, 3);
+        narrow(tempo, 3);
+        narrow(least, 2);
+        narrow(most, 2);
         for (JCheckBox box : List.of(reach, atTempo, noCrossing, surfaces, loop)) {
             box.addActionListener(e -> changed());
         }
@@ -76,6 +99,14 @@ public final class RuleControls extends JPanel {
     @Override
     public Dimension getMinimumSize() {
         return getPreferredSize();
+    }
+
+    /** No wider than its figures. */
+    private static void narrow(JSpinner spinner, int figures) {
+        spinner.putClientProperty("FlatLaf.style", "minimumWidth: 20");
+        if (spinner.getEditor() instanceof JSpinner.DefaultEditor editor) {
+            editor.getTextField().setColumns(figures);
+        }
     }
 
     private static <C extends JComponent> C named(C component, String name) {
@@ -142,11 +173,9 @@ public final class RuleControls extends JPanel {
                     });
             loop.setSelected(rule(now, Rule.Loop.class).isPresent());
             int count = pinned().size();
-            pins.setText(
-                    count == 0
-                            ? "No pins"
-                            : count == 1 ? "Remove 1 pin" : "Remove " + count + " pins");
-            pins.setEnabled(count > 0);
+            pins.setText(count == 1 ? "Remove 1 pin" : "Remove " + count + " pins");
+            pins.setVisible(count > 0);
+            hint.setVisible(count == 0);
             cm.setEnabled(reach.isSelected());
             tempo.setEnabled(atTempo.isSelected());
             least.setEnabled(surfaces.isSelected());

@@ -1,112 +1,154 @@
 package org.kitweft.ui.explore;
 
 import java.awt.BorderLayout;
-import java.awt.Component;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.LongSupplier;
 import javax.swing.BorderFactory;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
-import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.ListSelectionModel;
+import javax.swing.ScrollPaneConstants;
 import net.miginfocom.swing.MigLayout;
-import org.kitweft.explore.reach.ReachModel;
-import org.kitweft.explore.reach.Travel;
 import org.kitweft.explore.trellis.Possibilities;
 import org.kitweft.explore.trellis.Variation;
-import org.kitweft.kit.SoundName;
-import org.kitweft.kit.Surface;
+import org.kitweft.groove.Groove;
 import org.kitweft.ui.count.Numbers;
 import org.kitweft.ui.lesson.LessonEdits;
 import org.kitweft.ui.play.Playhead;
+import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.task.Tasks;
 import org.kitweft.ui.theme.Inks;
 import org.kitweft.ui.theme.Keys;
 import org.kitweft.ui.theme.Paints;
+import org.kitweft.ui.theme.WrappedText;
 
 /**
- * The variations that keep the rules: how many, and a list to hear them. Arrow keys put the next
- * one on the kit, from the next bar on while it plays; Enter keeps one in the lesson.
+ * The variations that keep the rules: how many, a list to hear them, and why the selected one
+ * serves. Arrow keys put the next one on the kit, from the next bar on while it plays; Enter or S
+ * keeps one in the lesson.
  */
 public final class VariationPanel extends JPanel {
     private static final long serialVersionUID = 1;
 
     private final transient SessionModel session;
     private final transient Exploring exploring;
+    private final transient Weighing weighing;
+    private final transient Tasks tasks;
     private final transient Audition audition;
     private final transient LongSupplier seeds;
     private final VariationList model;
-    private final JList<Variation> list;
+    private final VariationRows list;
+    private final VariationRow row;
+    private final VariationHead head;
+    private final WhyPanel why;
     private final JLabel total = new JLabel(" ");
-    private final JComboBox<VariationList.Order> order =
-            new JComboBox<>(VariationList.Order.values());
+    private final WrappedText fault = new WrappedText("", 100, Inks.FAULT::color);
+    private final JComboBox<Order> order = new JComboBox<>(Order.values());
     private final JButton surprise = new JButton("Surprise me");
     private final JButton keep = new JButton("★ Keep");
+    private final SearchLine progress;
+    private transient Optional<Possibilities> shown = Optional.empty();
+    private transient Optional<Variation> chosen = Optional.empty();
+    private transient Optional<Groove> explained = Optional.empty();
+    private transient Tasks.Running explaining = () -> {};
+    private boolean following;
+
+    /**
+     * Whether the chosen variation has come on the kit; while it plays that takes until the bar.
+     */
+    private boolean arrived;
 
     /**
      * A panel for the possibilities of a session.
      *
+     * @param weighing what counts for a role
      * @param seeds where chance comes from
      */
     public VariationPanel(
             SessionModel session,
             Exploring exploring,
+            Weighing weighing,
             Playhead playhead,
             Tasks tasks,
             LongSupplier seeds) {
-        super(new BorderLayout());
+        super(new MigLayout("insets 0, gap 0", "[grow 90,fill][grow 10,fill]", "[grow,fill]"));
         this.session = session;
         this.exploring = exploring;
+        this.weighing = weighing;
+        this.tasks = tasks;
         this.audition = new Audition(session, playhead);
         this.seeds = seeds;
         model = new VariationList(tasks);
-        list = new JList<>(model);
-        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        list.setCellRenderer(new Row());
-        list.setFixedCellHeight(getFontMetrics(Paints.font(1, false)).getHeight() + 6);
-        list.setFixedCellWidth(200);
-        list.getAccessibleContext().setAccessibleName("Variations");
-        list.setToolTipText(ReachModel.CAVEAT);
+        progress = new SearchLine(model.search());
+        row = new VariationRow(model);
+        head = new VariationHead(model);
+        why = new WhyPanel(weighing);
+        list = new VariationRows(model, row);
         list.addListSelectionListener(
                 e -> {
-                    if (!e.getValueIsAdjusting()) {
+                    if (!e.getValueIsAdjusting() && !following) {
                         hearSelected();
                     }
                 });
         Keys.bind(list, "ENTER", this::keep);
-        JScrollPane scroll = new JScrollPane(list);
-        scroll.getVerticalScrollBar()
-                .addAdjustmentListener(e -> model.seen(list.getLastVisibleIndex()));
-        add(head(), BorderLayout.NORTH);
-        add(scroll, BorderLayout.CENTER);
-        setBorder(BorderFactory.createEmptyBorder(4, 4, 6, 12));
-        order.addActionListener(e -> showList());
-        surprise.addActionListener(e -> surprise());
-        keep.addActionListener(e -> keep());
-        exploring.addListener(this::follow);
+        Keys.bind(list, "S", this::keep);
+        JPanel left = new JPanel(new BorderLayout());
+        left.add(controls(), BorderLayout.NORTH);
+        left.add(scroll(), BorderLayout.CENTER);
+        left.setBorder(BorderFactory.createEmptyBorder(4, 4, 6, 4));
+        add(left, "w min:min:, hmin pref");
+        add(why, "w min:min:");
+        listen();
         follow();
     }
 
-    private JPanel head() {
-        JPanel head =
-                new JPanel(new MigLayout("insets 0 0 4 0, gapx 6, gapy 3", "[grow,fill][][]"));
+    private void listen() {
+        order.addActionListener(e -> showList());
+        surprise.addActionListener(e -> surprise());
+        keep.addActionListener(e -> keep());
+        model.onChange(this::rowsChanged);
+        exploring.addListener(this::follow);
+        weighing.addListener(this::weighedAnew);
+        session.addListener(this::explain);
+    }
+
+    private JScrollPane scroll() {
+        JScrollPane scroll = new JScrollPane(list);
+        scroll.setColumnHeaderView(head);
+        scroll.setVerticalScrollBarPolicy(ScrollPaneConstants.VERTICAL_SCROLLBAR_ALWAYS);
+        scroll.getVerticalScrollBar()
+                .addAdjustmentListener(e -> model.seen(list.getLastVisibleIndex()));
+        return scroll;
+    }
+
+    private JPanel controls() {
+        JPanel all =
+                new JPanel(
+                        new MigLayout(
+                                "insets 0 0 3 0, gapx 6, gapy 3, hidemode 3", "[grow,fill][][][]"));
         Paints.type(total, 105, true);
-        head.add(total, "wmin 0, span 3, wrap");
+        all.add(total, "wmin 0");
         order.getAccessibleContext().setAccessibleName("Order of the variations");
-        head.add(order);
+        order.setToolTipText(
+                "By travel and number the order is exact; by role as far as was looked");
+        all.add(order);
+        for (JButton button : List.of(surprise, keep)) {
+            button.putClientProperty("FlatLaf.style", "minimumWidth: 20; margin: 2,7,2,7");
+        }
+        surprise.setMnemonic('U');
         surprise.setToolTipText("Any one of them, each with the same chance");
-        head.add(surprise);
-        keep.setToolTipText("Keep the variation on the kit in the lesson (Enter)");
-        head.add(keep);
-        return head;
+        all.add(surprise);
+        keep.setToolTipText("Keep the variation on the kit in the lesson (Enter or S in the list)");
+        all.add(keep, "wrap");
+        all.add(progress, "span 4, wrap");
+        all.add(fault, "span 4, wmin 0");
+        return all;
     }
 
     /** The component that takes the keys. */
@@ -115,102 +157,155 @@ public final class VariationPanel extends JPanel {
     }
 
     private void follow() {
+        boolean none = !exploring.fault().isEmpty();
         if (exploring.isCounting()) {
             total.setText("counting…");
             total.setForeground(Inks.QUIET.color());
-        } else if (!exploring.fault().isEmpty()) {
-            total.setText(exploring.fault());
+        } else if (none) {
+            total.setText("None");
             total.setForeground(Inks.FAULT.color());
         } else {
-            exploring
-                    .found()
-                    .ifPresent(p -> total.setText(Numbers.brief(p.total()) + " playable here"));
+            exploring.found().ifPresent(p -> total.setText(Numbers.brief(p.total()) + " playable"));
             total.setForeground(Inks.TEXT.color());
         }
-        total.setToolTipText(total.getText());
+        fault.setText(exploring.fault());
+        fault.setVisible(none);
+        total.setToolTipText(none ? exploring.fault() : exactTotal());
         boolean any = exploring.found().filter(p -> p.total().signum() > 0).isPresent();
         surprise.setEnabled(any);
         keep.setEnabled(any);
-        showList();
+        // Called again when the ways of strokes are known: the list stays as it is then.
+        if (!shown.equals(exploring.found())) {
+            shown = exploring.found();
+            chosen = Optional.empty();
+            Optional<Steps> steps = shown.map(Steps::new);
+            row.show(steps);
+            head.show(steps);
+            showList();
+            explained = Optional.empty();
+            explain();
+        }
+    }
+
+    private String exactTotal() {
+        return exploring
+                .found()
+                .map(p -> Numbers.exact(p.total()) + " variations keep your rules")
+                .orElse("");
     }
 
     private void showList() {
-        model.show(exploring.found(), order.getItemAt(order.getSelectedIndex()));
+        Order by = order.getItemAt(order.getSelectedIndex());
+        why.ask(by.role());
+        model.show(shown, by, weighing.weights());
+        head.repaint();
+    }
+
+    private void weighedAnew() {
+        explained = Optional.empty();
+        explain();
+        if (model.order().role().isPresent()) {
+            showList();
+        }
+    }
+
+    /** Rows may have moved: what was chosen stays selected, and is not heard anew. */
+    private void rowsChanged() {
+        following = true;
+        try {
+            int at = chosen.map(model::rowOf).orElse(-1);
+            if (at >= 0) {
+                list.setSelectedIndex(at);
+            } else {
+                list.clearSelection();
+            }
+        } finally {
+            following = false;
+        }
+        progress.follow(model.order().role().isPresent() && shown.isPresent());
     }
 
     private void hearSelected() {
-        int row = list.getSelectedIndex();
-        if (row >= 0 && row < model.getSize()) {
-            exploring.found().ifPresent(p -> audition.hear(p, model.getElementAt(row)));
+        int at = list.getSelectedIndex();
+        if (at >= 0 && at < model.getSize() && shown.isPresent()) {
+            hear(shown.get(), model.getElementAt(at));
         }
+    }
+
+    private void hear(Possibilities possibilities, Variation variation) {
+        chosen = Optional.of(variation);
+        arrived = false;
+        audition.hear(possibilities, variation);
+        explained = Optional.empty();
+        explain();
     }
 
     private void surprise() {
-        exploring.found().ifPresent(p -> audition.hear(p, p.sample(1, seeds.getAsLong()).get(0)));
+        shown.ifPresent(
+                p -> {
+                    hear(p, p.sample(1, seeds.getAsLong()).get(0));
+                    rowsChanged();
+                });
     }
 
-    /** The groove as it stands goes into the lesson; the item is not opened, the list stays. */
+    /** The chosen variation, or else what is on the kit, is explained beside the list. */
+    private void explain() {
+        letGoIfMoved();
+        Groove groove = session.groove();
+        if (explained.equals(Optional.of(groove))) {
+            return;
+        }
+        explained = Optional.of(groove);
+        explaining.stop();
+        Optional<Possibilities> possibilities = shown;
+        Optional<Variation> variation = chosen;
+        explaining =
+                tasks.run(
+                        "",
+                        running ->
+                                possibilities.isPresent() && variation.isPresent()
+                                        ? Selected.of(
+                                                possibilities.get(),
+                                                variation.get(),
+                                                weighing.weights())
+                                        : Selected.of(groove, weighing.weights()),
+                        why::show,
+                        failure -> {
+                            throw new IllegalStateException("a groove was not read", failure);
+                        });
+    }
+
+    /** What was moved by hand since it came on the kit is no longer the chosen variation. */
+    private void letGoIfMoved() {
+        if (chosen.isEmpty() || shown.isEmpty()) {
+            return;
+        }
+        boolean onKit =
+                shown.get()
+                        .recipe(chosen.get())
+                        .voicing()
+                        .strokes()
+                        .equals(session.recipe().voicing().strokes());
+        if (arrived && !onKit) {
+            chosen = Optional.empty();
+            explained = Optional.empty();
+            rowsChanged();
+        }
+        arrived = onKit;
+    }
+
+    /**
+     * The chosen variation goes into the lesson, also while it waits for the bar line; else the
+     * groove as it stands. The item is not opened, the list stays.
+     */
     private void keep() {
+        Session now = session.session();
+        Session wanted =
+                chosen.isPresent() && shown.isPresent() && !arrived
+                        ? now.with(now.recipe().with(shown.get().recipe(chosen.get()).voicing()))
+                        : now;
         session.edit(
                 "Keep variation",
-                session.session()
-                        .with(
-                                LessonEdits.addGroove(session.session()).lesson(),
-                                OptionalInt.empty()));
-    }
-
-    /** Number, sounds, travel and highest tempo. */
-    private final class Row extends DefaultListCellRenderer {
-        private static final long serialVersionUID = 1;
-
-        @Override
-        public Component getListCellRendererComponent(
-                JList<?> any, Object value, int index, boolean selected, boolean focus) {
-            super.getListCellRendererComponent(any, "", index, selected, focus);
-            if (value instanceof Variation variation && exploring.found().isPresent()) {
-                Possibilities possibilities = exploring.found().get();
-                Travel travel = possibilities.travel(variation.sounds());
-                String tempo =
-                        travel.tempoCeiling().isPresent()
-                                ? "  ·  to %d bpm".formatted(travel.tempoCeiling().getAsInt())
-                                : "";
-                setText(
-                        "%d   %.0f cm%s  ·  %s"
-                                .formatted(
-                                        index + 1,
-                                        travel.totalCm(),
-                                        tempo,
-                                        sounds(variation.sounds())));
-            }
-            return this;
-        }
-
-        /** Runs of one sound are written once: {@code Snare ×3, Ride}. */
-        private String sounds(List<SoundName> sounds) {
-            List<String> runs = new ArrayList<>();
-            int from = 0;
-            for (int i = 1; i <= sounds.size(); i++) {
-                if (i == sounds.size() || !sounds.get(i).equals(sounds.get(from))) {
-                    String name = name(sounds.get(from));
-                    runs.add(i - from > 1 ? name + " ×" + (i - from) : name);
-                    from = i;
-                }
-            }
-            return String.join(", ", runs);
-        }
-
-        private String name(SoundName sound) {
-            return session.recipe()
-                    .kit()
-                    .surface(sound.surface())
-                    .map(surface -> named(surface, sound))
-                    .orElse(sound.text());
-        }
-
-        private String named(Surface surface, SoundName sound) {
-            return surface.sounds().get(0).id().equals(sound.sound())
-                    ? surface.name()
-                    : surface.name() + " " + sound.sound().replace('-', ' ');
-        }
+                now.with(LessonEdits.addGroove(wanted).lesson(), OptionalInt.empty()));
     }
 }

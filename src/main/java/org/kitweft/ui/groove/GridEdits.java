@@ -3,6 +3,7 @@ package org.kitweft.ui.groove;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.kitweft.explore.rule.Rule;
 import org.kitweft.groove.HitSource;
 import org.kitweft.groove.Layer;
 import org.kitweft.groove.LetterVoicing;
@@ -134,6 +135,33 @@ final class GridEdits {
                                         "Pin stroke",
                                         session.session()
                                                 .pinned(stroke.getAsInt(), mark.hit().sound())));
+    }
+
+    /** Puts the stroke at a column on a row and pins it there, or lets it go if it was. */
+    void pinOn(GridModel model, int column, int row) {
+        Optional<Letter> letter = letterAt(model, column);
+        OptionalInt stroke = model.strokeAt(column);
+        if (letter.isPresent() && stroke.isPresent()) {
+            SoundName sound = soundOn(model, row, limb(letter.get()));
+            Recipe moved = StrokeEdits.moveStroke(session.recipe(), stroke.getAsInt(), sound);
+            session.edit(
+                    "Pin stroke", session.session().with(moved).pinned(stroke.getAsInt(), sound));
+        }
+    }
+
+    /** A pinned stroke may go anywhere again. */
+    void letGo(Rule.Pin pin) {
+        session.edit("Let stroke go", session.session().pinned(pin.index(), pin.sound()));
+    }
+
+    /** The pin of the stroke at a column. */
+    Optional<Rule.Pin> pinAt(GridModel model, int column) {
+        OptionalInt stroke = model.strokeAt(column);
+        return session.session().rules().stream()
+                .filter(Rule.Pin.class::isInstance)
+                .map(Rule.Pin.class::cast)
+                .filter(pin -> stroke.isPresent() && pin.index() == stroke.getAsInt())
+                .findFirst();
     }
 
     private SoundName soundOn(GridModel model, int row, Limb limb) {

@@ -44,6 +44,7 @@ final class GridHands extends MouseAdapter {
         Keys.bind(view, "alt UP", () -> moveStroke(-1));
         Keys.bind(view, "alt DOWN", () -> moveStroke(1));
         Keys.bind(view, "I", () -> edits.pin(view.model(), cursor.column()));
+        Keys.bind(view, "shift I", this::pinHere);
         Keys.bind(view, "DELETE", () -> edits.giveBack(view.model(), cursor.column()));
         Keys.bind(view, "BACK_SPACE", () -> edits.giveBack(view.model(), cursor.column()));
         Keys.bind(view, "shift F10", this::popUpAtCursor);
@@ -53,6 +54,10 @@ final class GridHands extends MouseAdapter {
     private void move(int rows, int columns) {
         cursor.to(view.model(), cursor.row() + rows, cursor.column() + columns);
         view.scrollRectToVisible(view.cell(cursor.row(), cursor.column()));
+    }
+
+    private void pinHere() {
+        edits.pinOn(view.model(), cursor.column(), cursor.row());
     }
 
     private void nextDynamic() {
@@ -146,12 +151,40 @@ final class GridHands extends MouseAdapter {
         }
         move.setEnabled(view.model().stroke(cursor.column()).flatMap(s -> s.struck()).isPresent());
         menu.add(move);
-        item(menu, "Pin it, or let it go", () -> edits.pin(view.model(), cursor.column()));
+        pins(menu);
         item(
                 menu,
                 "Bring it back to its letter",
                 () -> edits.giveBack(view.model(), cursor.column()));
         return menu;
+    }
+
+    private void pins(JPopupMenu menu) {
+        GridModel model = view.model();
+        int column = cursor.column();
+        OptionalInt stroke = model.strokeAt(column);
+        boolean struck = model.stroke(column).flatMap(s -> s.struck()).isPresent();
+        if (!struck || stroke.isEmpty()) {
+            return;
+        }
+        int number = stroke.getAsInt() + 1;
+        menu.addSeparator();
+        edits.pinAt(model, column)
+                .ifPresentOrElse(
+                        pin ->
+                                item(
+                                        menu,
+                                        "Let stroke %d go from %s"
+                                                .formatted(number, pin.sound().text()),
+                                        () -> edits.letGo(pin)),
+                        () ->
+                                item(
+                                        menu,
+                                        "Pin stroke %d where it is (I)".formatted(number),
+                                        () -> edits.pin(model, column)));
+        String there = model.rows().get(cursor.row()).label();
+        item(menu, "Pin stroke %d on %s (Shift+I)".formatted(number, there), this::pinHere);
+        menu.addSeparator();
     }
 
     private static void item(JPopupMenu menu, String text, Runnable body) {

@@ -11,7 +11,7 @@ import com.formdev.flatlaf.util.UIScale;
 final class GridSize {
     private static final int NARROWEST = 26;
     private static final int WIDEST = 64;
-    private static final int LOWEST_ROW = 22;
+    private static final int LOWEST_ROW = 20;
     private static final int HIGHEST_ROW = 46;
 
     private double factor = 1;

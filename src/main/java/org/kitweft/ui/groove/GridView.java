@@ -11,6 +11,7 @@ import java.awt.event.MouseEvent;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import javax.swing.Scrollable;
@@ -19,6 +20,7 @@ import org.kitweft.groove.Conflict;
 import org.kitweft.groove.Hit;
 import org.kitweft.kit.Notehead;
 import org.kitweft.pattern.Dynamic;
+import org.kitweft.ui.explore.Ways;
 import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.theme.Inks;
 import org.kitweft.ui.theme.LimbColors;
@@ -40,6 +42,9 @@ final class GridView extends Painted implements Scrollable {
     private final transient Playhead playhead;
     private transient GridModel model;
     private transient Set<Integer> pinned = Set.of();
+    private transient Ways ways = Ways.NONE;
+    private transient GridWays shading;
+    private boolean visited;
     private transient OptionalInt dragRow = OptionalInt.empty();
 
     GridView(GridModel model, GridSize size, GridCursor cursor, Playhead playhead) {
@@ -47,6 +52,7 @@ final class GridView extends Painted implements Scrollable {
         this.size = size;
         this.cursor = cursor;
         this.playhead = playhead;
+        shading = new GridWays(model, ways);
         setFocusable(true);
         setOpaque(true);
         setToolTipText("");
@@ -56,12 +62,31 @@ final class GridView extends Painted implements Scrollable {
     void show(GridModel other, Set<Integer> pinnedStrokes) {
         model = other;
         pinned = Set.copyOf(pinnedStrokes);
+        shading = new GridWays(model, ways);
         revalidate();
         repaint();
     }
 
+    /** Shades cells by how many of the remaining variations strike them. */
+    void show(Ways other) {
+        ways = other;
+        shading = new GridWays(model, ways);
+        repaint();
+    }
+
+    /** How many of the remaining variations strike a cell, in words. */
+    Optional<String> ways(int row, int column) {
+        return shading.words(row, column);
+    }
+
     GridModel model() {
         return model;
+    }
+
+    /** It has the keys, and from now on the column of the cursor stands out. */
+    void visit() {
+        visited = true;
+        repaint();
     }
 
     /** A row that a dragged stroke would go to. */
@@ -138,6 +163,7 @@ final class GridView extends Painted implements Scrollable {
                 g.setColor(Inks.FAULT_SHADE.color());
                 g.fillRect(column * width, 0, width, gridHeight());
             }
+            paintWays(g, column);
             if (now.isPresent() && now.getAsInt() == column) {
                 g.setColor(Inks.LIGHT.color(150));
                 g.fillRect(column * width, 0, width, gridHeight());
@@ -145,6 +171,34 @@ final class GridView extends Painted implements Scrollable {
             paintColumnLine(g, column, column * width);
         }
         paintColumnLine(g, last + 1, (last + 1) * width);
+    }
+
+    /**
+     * The more of the remaining variations strike a cell, the fuller its shade; by the square root,
+     * so that few can still be told from none. The column of the cursor is shaded more, and what
+     * none strikes is crossed out there; others are left alone while nothing narrows them.
+     */
+    private void paintWays(Graphics2D g, int column) {
+        boolean here = column == cursor.column() && visited;
+        if (!here && shading.isEven(column)) {
+            return;
+        }
+        for (int row = 0; row < model.rows().size(); row++) {
+            double share = shading.share(row, column);
+            Rectangle cell = cell(row, column);
+            if (share > 0) {
+                g.setColor(Inks.FOCUS.color((int) ((here ? 140 : 60) * Math.sqrt(share))));
+                g.fill(cell);
+            } else if (share == 0 && here) {
+                g.setColor(Inks.LINE.color());
+                g.setStroke(new BasicStroke(UIScale.scale(1.2f)));
+                int r = UIScale.scale(4);
+                int x = cell.x + cell.width / 2;
+                int y = cell.y + cell.height / 2;
+                g.drawLine(x - r, y - r, x + r, y + r);
+                g.drawLine(x - r, y + r, x + r, y - r);
+            }
+        }
     }
 
     /** Lines are thin filled boxes: whole pixels are sharper and quicker than drawn outlines. */
@@ -248,8 +302,13 @@ final class GridView extends Painted implements Scrollable {
         if (event.getX() / size.cellWidth() >= model.columns()) {
             return null;
         }
-        List<Conflict> conflicts = model.conflictsAt(columnAt(event.getX()));
-        return conflicts.isEmpty() ? null : conflicts.get(0).line();
+        int column = columnAt(event.getX());
+        List<Conflict> conflicts = model.conflictsAt(column);
+        return conflicts.isEmpty()
+                ? ways(rowAt(event.getY()), column)
+                        .map(words -> words + "; I or the right button pins this stroke")
+                        .orElse(null)
+                : conflicts.get(0).line();
     }
 
     @Override

@@ -12,6 +12,7 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
@@ -23,6 +24,7 @@ import javax.swing.SwingConstants;
 import org.kitweft.explore.rule.Rule;
 import org.kitweft.groove.Conflict;
 import org.kitweft.groove.Place;
+import org.kitweft.ui.explore.Ways;
 import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.theme.Inks;
@@ -33,7 +35,10 @@ import org.kitweft.ui.theme.Paints;
  * be played in one line below.
  *
  * <p>Keys on a cell: arrows move, Enter changes the dynamic, A accents, G makes a ghost stroke, P a
- * plain one; Alt with up and down moves the stroke to another surface, Delete brings it back.
+ * plain one; Alt with up and down moves the stroke to another surface, Delete brings it back; I
+ * pins the stroke where it is, Shift+I on the surface under the cursor.
+ *
+ * <p>Cells are shaded by how many of the remaining variations strike them, once that is known.
  */
 public final class GrooveGrid extends JPanel {
     private static final long serialVersionUID = 1;
@@ -47,6 +52,7 @@ public final class GrooveGrid extends JPanel {
     private final GridHeaders.Columns columnHeader;
     private final JScrollPane scroll;
     private final JLabel conflictLine = new JLabel(" ");
+    private transient Consumer<String> waysTold = words -> {};
     private transient OptionalInt lastColumn = OptionalInt.empty();
 
     /** A grid for what the session weaves. */
@@ -75,8 +81,9 @@ public final class GrooveGrid extends JPanel {
                 new FocusAdapter() {
                     @Override
                     public void focusGained(FocusEvent event) {
-                        view.repaint();
+                        view.visit();
                         describeCursor();
+                        tellWays();
                     }
 
                     @Override
@@ -128,6 +135,36 @@ public final class GrooveGrid extends JPanel {
     /** Is told the stroke of the sticking under the cursor, from 0, whenever the cursor moves. */
     public void onStroke(IntConsumer listener) {
         cursor.addListener(() -> view.model().strokeAt(cursor.column()).ifPresent(listener));
+    }
+
+    /** Shades the cells by how many of the remaining variations strike them. */
+    public void show(Ways ways) {
+        view.show(ways);
+        describeCursor();
+        tellWays();
+    }
+
+    /** Is told how many of the remaining variations strike the cell under the cursor, in words. */
+    public void onWays(Consumer<String> listener) {
+        waysTold = listener;
+        cursor.addListener(this::tellWays);
+    }
+
+    private boolean isPinned() {
+        return new GridEdits(session).pinAt(view.model(), cursor.column()).isPresent();
+    }
+
+    private void tellWays() {
+        if (view.isFocusOwner()) {
+            view.ways(cursor.row(), cursor.column())
+                    .ifPresent(
+                            words ->
+                                    waysTold.accept(
+                                            "%s. I %s the stroke."
+                                                    .formatted(
+                                                            capital(words),
+                                                            isPinned() ? "lets go of" : "pins")));
+        }
     }
 
     /** Puts the cursor on a stroke of the sticking. */
@@ -216,15 +253,18 @@ public final class GrooveGrid extends JPanel {
                         .filter(found -> !found.isEmpty())
                         .map(found -> ", " + found.get(0).reason())
                         .orElse("");
+        String ways =
+                view.ways(cursor.row(), cursor.column()).map(words -> ", " + words).orElse("");
         view.getAccessibleContext()
                 .setAccessibleDescription(
-                        "%s, %s, count %s%s%s"
+                        "%s, %s, count %s%s%s%s"
                                 .formatted(
                                         model.rows().get(cursor.row()).label(),
                                         place,
                                         model.syllable(cursor.column()),
                                         stroke,
-                                        conflict));
+                                        conflict,
+                                        ways));
     }
 
     private void followPlayhead() {

@@ -32,6 +32,8 @@ public enum Inks {
     LIGHT("Kitweft.light"),
     /** What the keyboard works on. */
     FOCUS("Kitweft.focus"),
+    /** Behind what is selected. */
+    CHOSEN("Kitweft.chosen"),
     /** Conflicts and errors. */
     FAULT("Kitweft.fault"),
     /** Behind a conflict. */

@@ -8,8 +8,8 @@ import javax.swing.JPanel;
 import javax.swing.Scrollable;
 
 /**
- * A panel in a scroll pane that fits itself into the view, but never becomes narrower than its
- * layout's minimum: then it scrolls to the side.
+ * A panel in a scroll pane that fits itself into the view, but never becomes narrower or lower than
+ * its layout's minimum: then it scrolls.
  */
 public final class WideEnough extends JPanel implements Scrollable {
     private static final long serialVersionUID = 1;
@@ -22,7 +22,7 @@ public final class WideEnough extends JPanel implements Scrollable {
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(getMinimumSize().width, super.getPreferredSize().height);
+        return getMinimumSize();
     }
 
     @Override
@@ -47,6 +47,6 @@ public final class WideEnough extends JPanel implements Scrollable {
 
     @Override
     public boolean getScrollableTracksViewportHeight() {
-        return true;
+        return getParent() != null && getParent().getHeight() >= getMinimumSize().height;
     }
 }

@@ -63,7 +63,11 @@ final class HelpDialogs {
         row(kit, "A, G, P", "accent, ghost, plain");
         row(kit, "Alt+Up, Alt+Down", "move the stroke to another surface");
         row(kit, "I", "pin the stroke, or let it go");
+        row(kit, "Shift+I", "pin it on the surface under the cursor");
         row(kit, "Delete", "bring the stroke back");
+        heading(kit, "In the possibilities");
+        row(kit, "Up, Down", "hear the next variation");
+        row(kit, "Enter, S", "keep it in the lesson");
         heading(kit, "In the lesson");
         row(kit, "Enter", "open the item");
         row(kit, "Alt+Up, Alt+Down", "move the item");

@@ -73,6 +73,7 @@ public final class MainWindow {
         kits = new KitCommands(session, files, tasks, status);
         help = new HelpDialogs(frame);
         panels = new Panels(session, playhead, play, status, this::chooseSticking, tasks);
+        panels.weighing().use(settings.weights());
         build();
     }
 
@@ -207,7 +208,7 @@ public final class MainWindow {
         commands.on(Command.GO_STICKING, () -> panels.sticking().focusTarget().requestFocus());
         commands.on(Command.GO_KIT, () -> panels.kit().focusTarget().requestFocus());
         commands.on(Command.GO_GROOVE, () -> panels.groove().focusTarget().requestFocus());
-        commands.on(Command.GO_POSSIBILITIES, () -> panels.lower().requestFocus());
+        commands.on(Command.GO_POSSIBILITIES, panels::goToPossibilities);
         commands.on(Command.LESSON_DRAWER, () -> panels.showLesson(!panels.isLessonShown()));
         commands.on(Command.LARGE_VIEW, this::toggleLarge);
         commands.on(Command.ZOOM_IN, looks::larger);
@@ -344,6 +345,7 @@ public final class MainWindow {
                         .withZoom(looks.zoom())
                         .withTempo(session.session().tempo().beatsPerMinute())
                         .withLessonDrawer(panels.isLessonShown())
+                        .with(panels.weighing().weights())
                         .withFolder(files.folder())
                         .withWindow(
                                 maximised ? settings.width() : frame.getWidth(),

@@ -20,10 +20,10 @@ import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
 import org.kitweft.score.engrave.Engraver;
 import org.kitweft.score.engrave.Fonts;
-import org.kitweft.ui.count.CountPanel;
 import org.kitweft.ui.explore.Exploring;
-import org.kitweft.ui.explore.RuleControls;
+import org.kitweft.ui.explore.PossibilitiesPanel;
 import org.kitweft.ui.explore.VariationPanel;
+import org.kitweft.ui.explore.Weighing;
 import org.kitweft.ui.groove.GrooveGrid;
 import org.kitweft.ui.groove.LayerTable;
 import org.kitweft.ui.groove.VoicingTable;
@@ -46,7 +46,7 @@ import org.kitweft.ui.transport.TransportBar;
 final class Panels extends JPanel {
     private static final long serialVersionUID = 1;
     private static final double KIT_SHARE = 0.36;
-    private static final double UPPER_SHARE = 0.625;
+    private static final double UPPER_SHARE = 0.58;
     private static final double GROOVE_SHARE = 0.67;
     private static final double KIT_SHARE_LARGE = 0.42;
     private static final double LARGE = 1.7;
@@ -56,6 +56,7 @@ final class Panels extends JPanel {
     private final transient Notices notices;
     private final transient Playhead playhead;
     private final transient Tasks tasks;
+    private final transient Weighing weighing = new Weighing();
     private final StickingBar sticking;
     private final KitPanel kit;
     private final GrooveGrid groove;
@@ -68,6 +69,7 @@ final class Panels extends JPanel {
     private final JSplitPane sides;
     private final JSplitPane levels;
     private transient Supplier<LessonPanel> lesson;
+    private transient Supplier<JComponent> listOfVariations = () -> lower;
     private transient Optional<Runnable> firstLook = Optional.empty();
     private boolean large;
     private int usualLevel;
@@ -89,6 +91,7 @@ final class Panels extends JPanel {
         sticking = new StickingBar(session, status, chooser);
         kit = new KitPanel(session, playhead, play::audition);
         groove = new GrooveGrid(session, playhead);
+        groove.onWays(status::note);
         transport = new TransportBar(session, play, System::nanoTime);
         staff =
                 new StaffPanel(
@@ -158,11 +161,24 @@ final class Panels extends JPanel {
         }
     }
 
-    private CountPanel possibilities() {
+    private PossibilitiesPanel possibilities() {
         Exploring exploring = new Exploring(session, tasks);
+        exploring.addListener(() -> groove.show(exploring.ways()));
         VariationPanel variations =
-                new VariationPanel(session, exploring, playhead, tasks, System::nanoTime);
-        return new CountPanel(session, new RuleControls(session), variations);
+                new VariationPanel(session, exploring, weighing, playhead, tasks, System::nanoTime);
+        listOfVariations = variations::focusTarget;
+        return new PossibilitiesPanel(session, variations);
+    }
+
+    /** The list of variations gets the keys. */
+    void goToPossibilities() {
+        lower.setSelectedIndex(0);
+        listOfVariations.get().requestFocusInWindow();
+    }
+
+    /** What counts for a role, as the user weighs it. */
+    Weighing weighing() {
+        return weighing;
     }
 
     private static JScrollPane scrolling(JComponent content) {

@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import org.jspecify.annotations.Nullable;
+import org.kitweft.explore.role.RoleWeights;
 import org.kitweft.file.SafeFile;
 import org.kitweft.groove.Tempo;
 import org.kitweft.ui.theme.Theme;
@@ -28,6 +29,7 @@ import org.kitweft.ui.theme.Theme;
  * @param lessonDrawer whether the lesson is shown
  * @param folder where files were opened or saved last; empty: the user's own
  * @param bank the user's own sound bank; empty: the built-in one
+ * @param weights what counts for a role
  */
 record WindowSettings(
         int width,
@@ -38,7 +40,8 @@ record WindowSettings(
         int tempo,
         boolean lessonDrawer,
         String folder,
-        String bank) {
+        String bank,
+        RoleWeights weights) {
 
     static final WindowSettings FIRST =
             new WindowSettings(
@@ -50,7 +53,8 @@ record WindowSettings(
                     Tempo.DEFAULT.beatsPerMinute(),
                     false,
                     "",
-                    "");
+                    "",
+                    RoleWeights.DEFAULT);
 
     private static final int SMALLEST_SIDE = 400;
     private static final int LARGEST_SIDE = 20_000;
@@ -109,12 +113,21 @@ record WindowSettings(
                 number(p, "tempo", FIRST.tempo()),
                 Boolean.parseBoolean(p.getProperty("lessonDrawer")),
                 p.getProperty("folder", ""),
-                p.getProperty("bank", ""));
+                p.getProperty("bank", ""),
+                weights(p.getProperty("weights", "")));
     }
 
     private static int number(Properties p, String key, int otherwise) {
         String text = p.getProperty(key, "");
         return text.matches("\\d{1,6}") ? Integer.parseInt(text) : otherwise;
+    }
+
+    private static RoleWeights weights(String text) {
+        try {
+            return RoleWeights.parse(text);
+        } catch (IllegalArgumentException e) {
+            return FIRST.weights();
+        }
     }
 
     private static Theme theme(String name) {
@@ -146,6 +159,7 @@ record WindowSettings(
         p.setProperty("lessonDrawer", Boolean.toString(lessonDrawer));
         p.setProperty("folder", folder());
         p.setProperty("bank", bank);
+        p.setProperty("weights", weights.text());
         SafeFile.write(
                 file,
                 SafeFile.Existing.REPLACE,
@@ -158,36 +172,50 @@ record WindowSettings(
 
     WindowSettings withTheme(Theme other) {
         return new WindowSettings(
-                width, height, maximised, other, zoom, tempo, lessonDrawer, folder, bank);
+                width, height, maximised, other, zoom, tempo, lessonDrawer, folder, bank, weights);
     }
 
     WindowSettings withZoom(int other) {
         return new WindowSettings(
-                width, height, maximised, theme, other, tempo, lessonDrawer, folder, bank);
+                width, height, maximised, theme, other, tempo, lessonDrawer, folder, bank, weights);
     }
 
     WindowSettings withFolder(String other) {
         return new WindowSettings(
-                width, height, maximised, theme, zoom, tempo, lessonDrawer, other, bank);
+                width, height, maximised, theme, zoom, tempo, lessonDrawer, other, bank, weights);
     }
 
     WindowSettings withBank(String other) {
         return new WindowSettings(
-                width, height, maximised, theme, zoom, tempo, lessonDrawer, folder, other);
+                width, height, maximised, theme, zoom, tempo, lessonDrawer, folder, other, weights);
     }
 
     WindowSettings withLessonDrawer(boolean other) {
         return new WindowSettings(
-                width, height, maximised, theme, zoom, tempo, other, folder, bank);
+                width, height, maximised, theme, zoom, tempo, other, folder, bank, weights);
     }
 
     WindowSettings withTempo(int other) {
         return new WindowSettings(
-                width, height, maximised, theme, zoom, other, lessonDrawer, folder, bank);
+                width, height, maximised, theme, zoom, other, lessonDrawer, folder, bank, weights);
     }
 
     WindowSettings withWindow(int otherWidth, int otherHeight, boolean max) {
         return new WindowSettings(
-                otherWidth, otherHeight, max, theme, zoom, tempo, lessonDrawer, folder, bank);
+                otherWidth,
+                otherHeight,
+                max,
+                theme,
+                zoom,
+                tempo,
+                lessonDrawer,
+                folder,
+                bank,
+                weights);
+    }
+
+    WindowSettings with(RoleWeights other) {
+        return new WindowSettings(
+                width, height, maximised, theme, zoom, tempo, lessonDrawer, folder, bank, other);
     }
 }

@@ -15,6 +15,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.kitweft.explore.role.Feature;
+import org.kitweft.explore.role.RoleWeights;
+import org.kitweft.groove.Role;
 import org.kitweft.ui.theme.Theme;
 
 class WindowSettingsTest {
@@ -37,6 +40,16 @@ class WindowSettingsTest {
     @Test
     void withoutAFileAllIsAsOnTheFirstStart() throws IOException {
         assertThat(WindowSettings.read(folder.resolve("none"))).isEqualTo(WindowSettings.FIRST);
+    }
+
+    @Test
+    void whatTheUserWeighsIsKept() throws IOException {
+        Path file = folder.resolve("weights");
+        RoleWeights own = RoleWeights.DEFAULT.with(Role.FILL, Feature.GROWS, -0.3);
+        WindowSettings.FIRST.with(own).write(file);
+        assertThat(WindowSettings.read(file)).isEqualTo(WindowSettings.FIRST.with(own));
+        Files.writeString(file, "weights=fill.grows=much\n");
+        assertThat(WindowSettings.read(file)).isEqualTo(WindowSettings.FIRST);
     }
 
     @Test
