@@ -1,6 +1,6 @@
 package org.kitweft.explore.difficulty;
 
-/** What makes a groove hard. */
+/** What makes a groove hard. What each costs stands in {@link Effort} and {@link Difficulty}. */
 public enum Burden {
     /** Several limbs have something to do. */
     LIMBS("limbs that play"),
