@@ -64,6 +64,10 @@ final class HelpDialogs {
         row(kit, "Alt+Up, Alt+Down", "move the stroke to another surface");
         row(kit, "I", "pin the stroke, or let it go");
         row(kit, "Delete", "bring the stroke back");
+        heading(kit, "In what is found, and on the ladder");
+        row(kit, "Up, Down", "hear the next, from the next bar on");
+        row(kit, "Enter", "take it");
+        row(kit, "*", "keep it in the lesson; all rungs of a ladder");
         heading(kit, "In the lesson");
         row(kit, "Enter", "open the item");
         row(kit, "Alt+Up, Alt+Down", "move the item");

@@ -99,7 +99,7 @@ class DifficultyTest {
     }
 
     @Test
-    void noticesCrossedHandsBeyondTheTolerance() {
+    void noticesHandsThatGoAcrossBeyondTheToleranceNotThatTheyStay() {
         Recipe recipe = plain("RLRL RLRL RLRL RLRL");
         Voicing crossed =
                 recipe.voicing()
@@ -107,8 +107,22 @@ class DifficultyTest {
                                 Letter.L,
                                 LetterVoicing.on(Limb.LEFT_HAND, List.of(kit.find("floor-tom"))));
         assertThat(of(recipe).thousandths().get(Burden.CROSSINGS)).isZero();
-        assertThat(of(recipe.with(crossed)).thousandths().get(Burden.CROSSINGS))
-                .isEqualTo(15 * 60_000L);
+        assertThat(of(recipe.with(crossed)).thousandths().get(Burden.CROSSINGS)).isEqualTo(60_000L);
+    }
+
+    @Test
+    void goingAcrossAndBackCostsEveryTime() {
+        Recipe recipe = plain("RLRL RLRL RLRL RLRL");
+        Voicing there =
+                recipe.voicing()
+                        .with(
+                                Letter.L,
+                                LetterVoicing.on(
+                                        Limb.LEFT_HAND,
+                                        List.of(kit.find("floor-tom"), kit.find("snare"))));
+        // The left hand is across at strokes 2, 6, 10 and 14.
+        assertThat(of(recipe.with(there)).thousandths().get(Burden.CROSSINGS))
+                .isEqualTo(4 * 60_000L);
     }
 
     @Test
