@@ -1,6 +1,7 @@
 package org.kitweft.ui.search;
 
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.Color;
 import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -19,9 +20,11 @@ final class DifficultyCell extends DefaultTableCellRenderer {
     private static final int NUMBER_WIDTH = 46;
     private static final int BAR_HEIGHT = 8;
     private static final int GAP = 6;
+    private static final int TRACK_ALPHA = 80;
 
     private final transient FindingRows rows;
     private double part;
+    private boolean chosen;
 
     DifficultyCell(FindingRows rows) {
         this.rows = rows;
@@ -34,9 +37,14 @@ final class DifficultyCell extends DefaultTableCellRenderer {
         super.getTableCellRendererComponent(table, value, selected, focus, row, column);
         if (value instanceof Difficulty difficulty) {
             setText(text(difficulty));
+            chosen = selected;
             part = rows.hardest() == 0 ? 0 : (double) difficulty.total() / rows.hardest();
         }
         return this;
+    }
+
+    private static Color see(Color color, int alpha) {
+        return new Color(color.getRed(), color.getGreen(), color.getBlue(), alpha);
     }
 
     /** Whole points: a point is a millisecond, no ear and no hand tells parts of it. */
@@ -53,9 +61,9 @@ final class DifficultyCell extends DefaultTableCellRenderer {
             int height = UIScale.scale(BAR_HEIGHT);
             double width = getWidth() - left - UIScale.scale(GAP);
             double y = (getHeight() - height) / 2.0;
-            g.setColor(Inks.THREAD.color());
+            g.setColor(chosen ? see(getForeground(), TRACK_ALPHA) : Inks.THREAD.color());
             g.fill(new RoundRectangle2D.Double(left, y, width, height, height, height));
-            g.setColor(Inks.FOCUS.color());
+            g.setColor(chosen ? getForeground() : Inks.FOCUS.color());
             g.fill(new RoundRectangle2D.Double(left, y, width * part, height, height, height));
         } finally {
             g.dispose();

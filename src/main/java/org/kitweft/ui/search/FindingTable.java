@@ -14,6 +14,9 @@ import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.ListSelectionModel;
+import javax.swing.ScrollPaneConstants;
+import javax.swing.SwingConstants;
+import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.JTableHeader;
 import org.kitweft.explore.difficulty.Burden;
 import org.kitweft.explore.difficulty.Difficulty;
@@ -60,6 +63,8 @@ public final class FindingTable extends JPanel {
         scroll.getVerticalScrollBar()
                 .addAdjustmentListener(
                         e -> rows.seen(lastVisible(scroll.getViewport().getViewRect())));
+        ((DefaultTableCellRenderer) table.getTableHeader().getDefaultRenderer())
+                .setHorizontalAlignment(SwingConstants.LEADING);
         detail.setEditable(false);
         detail.setFocusable(false);
         detail.setLineWrap(true);
@@ -68,7 +73,10 @@ public final class FindingTable extends JPanel {
         detail.setBorder(BorderFactory.createEmptyBorder(0, 4, 0, 4));
         detail.getAccessibleContext().setAccessibleName("About the chosen one");
         add(scroll, BorderLayout.CENTER);
-        add(detail, BorderLayout.SOUTH);
+        JScrollPane below = new JScrollPane(detail);
+        below.setBorder(BorderFactory.createEmptyBorder());
+        below.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+        add(below, BorderLayout.SOUTH);
         table.getSelectionModel().addListSelectionListener(e -> tell());
         tell();
     }
@@ -120,6 +128,7 @@ public final class FindingTable extends JPanel {
     private void tell() {
         detail.setText(chosen().map(FindingTable::detail).orElse(Difficulty.UNIT));
         detail.setForeground(Inks.QUIET.color());
+        detail.setCaretPosition(0);
     }
 
     /** Everything of a finding that the columns may cut off. */
@@ -129,12 +138,12 @@ public final class FindingTable extends JPanel {
                         .limit(MOST_BURDENS)
                         .map(Burden::words)
                         .collect(Collectors.joining(", "));
-        return "%s%s   %s%s"
+        return "%s%s%s  ·  %s"
                 .formatted(
-                        finding.words().isEmpty() ? "" : finding.words() + ".   ",
-                        finding.recipe().sticking().text(),
-                        RecipeWords.voicing(finding.recipe()),
-                        burdens.isEmpty() ? "" : ".   Hard for: " + burdens);
+                        finding.words(),
+                        finding.words().isEmpty() ? "" : "  ·  ",
+                        burdens.isEmpty() ? "nothing is hard" : "hard: " + burdens,
+                        RecipeWords.voicing(finding.recipe()));
     }
 
     /** A table that cannot be edited, tells the rest of what is cut off, and follows the zoom. */

@@ -99,12 +99,12 @@ final class OriginPane extends JPanel {
     private JPanel sources() {
         JPanel sources =
                 new JPanel(new MigLayout("insets 0, gapy 6, wrap 1, hidemode 3", "[grow,fill]"));
-        fromGrid.setMnemonic('G');
+        fromGrid.setMnemonic('D');
         fromGrid.setToolTipText("Find what else produces the groove in the grid");
         fromFile.setMnemonic('M');
         fromFile.setToolTipText(
                 "Read a MIDI file onto the kit and the grid of now; or drop the file here");
-        ownLength.setMnemonic('I');
+        ownLength.setMnemonic('C');
         ownLength.setToolTipText(
                 "Else as long as the sticking of now, or as the bars after which the file repeats");
         strokes.getAccessibleContext().setAccessibleName("Strokes of the stickings, rests counted");

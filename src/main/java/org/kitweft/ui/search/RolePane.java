@@ -67,7 +67,7 @@ final class RolePane extends JPanel {
         HANDS("hands", Set.of(Letter.R, Letter.L)),
         BASS_DRUM("hands and kick", Set.of(Letter.R, Letter.L, Letter.K)),
         FEET("hands and feet", Set.of(Letter.R, Letter.L, Letter.K, Letter.H)),
-        ALL("all, both hands at once too", Set.of(Letter.values()));
+        ALL("all letters", Set.of(Letter.values()));
 
         private final String words;
 
@@ -162,20 +162,22 @@ final class RolePane extends JPanel {
     private JPanel wishes() {
         JPanel wishes =
                 new JPanel(new MigLayout("insets 0, gapx 8, gapy 4, wrap 2", "[right][grow,fill]"));
-        row(wishes, "Role", 'O', role, "What the groove is to be for");
-        row(wishes, "Strokes", 'K', strokes, "The length of the sticking in steps, rests counted");
-        row(wishes, "Made of", 'M', makings, "The letters that stickings are made of");
+        row(wishes, "Role", 'R', role, "What the groove is to be for");
+        row(wishes, "Strokes", 'O', strokes, "The length of the sticking in steps, rests counted");
+        makings.setToolTipText("The letters that stickings are made of");
+        makings.getAccessibleContext().setAccessibleName("Letters");
+        wishes.add(makings);
         keepSticking.setMnemonic('C');
         keepSticking.setToolTipText("Search only where the sticking of now could go");
         wishes.add(keepSticking, "skip 1");
-        row(wishes, "Search", 'R', patience, "How many grooves are looked at");
+        row(wishes, "How long", 'W', patience, "How many grooves are looked at");
         row(wishes, "Seed", 'D', seed, "The same wish with the same seed finds the same again");
         search.setMnemonic('S');
         search.setToolTipText("Look for grooves that serve the role");
         another.setMnemonic('N');
         another.setToolTipText("Search with another seed: other grooves are found");
-        wishes.add(search, "skip 1, split 2");
         wishes.add(another);
+        wishes.add(search, "skip 1");
         where.setForeground(Inks.QUIET.color());
         wishes.add(where, "span 2, wmin 0, w 100:260:");
         return wishes;
@@ -189,7 +191,7 @@ final class RolePane extends JPanel {
         field.setToolTipText(tip);
         field.getAccessibleContext().setAccessibleName(name);
         panel.add(label);
-        panel.add(field);
+        panel.add(field, field instanceof JSpinner ? "split 2, w 64!" : "");
     }
 
     private void wire() {
@@ -231,6 +233,9 @@ final class RolePane extends JPanel {
 
     private void follow() {
         watch.follow();
+        if (search.isFocusOwner() || another.isFocusOwner()) {
+            table.focusTarget().requestFocusInWindow();
+        }
         line.setText(hunt.line());
         line.setToolTipText(hunt.line());
         line.setForeground((hunt.isFault() ? Inks.FAULT : Inks.TEXT).color());

@@ -51,8 +51,8 @@ public final class SearchPanel extends JPanel {
         origin = new OriginPane(session, audition, tasks, notices, midiFile);
         ButtonGroup group = new ButtonGroup();
         JPanel ways = new JPanel(new MigLayout("insets 0, gap 6, wrap 1", "[fill]"));
-        way(forward, group, ways, 'F', "Stickings and voicings that serve as time, fill or punch");
-        way(backward, group, ways, 'B', "Stickings and voicings that produce a groove");
+        way(forward, group, ways, 'A', "Stickings and voicings that serve as time, fill or punch");
+        way(backward, group, ways, 'G', "Stickings and voicings that produce a groove");
         pages.add(role, FOR_A_ROLE);
         pages.add(origin, FROM_A_GROOVE);
         JPanel all =
