@@ -30,7 +30,7 @@ public final class RoleSearch {
     private static final int SHOW_EVERY = 50;
     private static final int KEPT_AT_LEAST = 4000;
 
-    private static final double LEAST_PART_APART = 0.25;
+    private static final double LEAST_PART_APART = 0.5;
 
     /** A point of difficulty a bar outweighs so much of a score: only equals are told apart. */
     private static final double EASE = 1e-6;
