@@ -1,14 +1,21 @@
 package org.kitweft.cli;
 
+import java.io.IOException;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.kitweft.explore.search.Serving;
+import org.kitweft.groove.Role;
 import org.kitweft.pattern.Catalogue;
 import org.kitweft.pattern.Sticking;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Lists the stickings of a length. */
 @Command(
@@ -18,7 +25,8 @@ import picocli.CommandLine.Parameters;
         sortOptions = false,
         description = {
             "List the stickings of N strokes by right and left hand, in the order of a dictionary"
-                    + " with R before L. Filters can be combined."
+                    + " with R before L. Filters can be combined.",
+            "With --role, search for stickings and voicings that serve as time, fill or punch."
         },
         footer = {
             "",
@@ -27,10 +35,13 @@ import picocli.CommandLine.Parameters;
             "  kitweft stickings 8 --starts-with RL --longest-run 2 --lead-changes",
             "  kitweft stickings 6 --family paradiddles --one-per-cycle --one-per-swap",
             "  kitweft stickings 8 --cycle-of RLRRLRLL",
+            "  kitweft stickings 16 --role fill --best 6 --seed 1",
             "  kitweft stickings 32 --same-after-swap --longest-run 2 --take 10",
             "",
             "--json answers with {strokes, total, from, stickings: [...]}: total is how many there"
-                    + " are without filters, as a string of digits."
+                    + " are without filters, as a string of digits. With --role it answers with"
+                    + " {strokes, role, seed, servings: [{sticking, score, difficulty, reasons:"
+                    + " [...], options: [...]}]}."
         })
 final class StickingsCommand implements Callable<Integer> {
     private static final int SHORT = 8;
@@ -60,12 +71,29 @@ final class StickingsCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Answer with JSON instead of text.")
     private boolean json;
 
+    @Mixin private RoleOptions roleOptions = new RoleOptions();
+
+    @Spec private @Nullable CommandSpec spec;
+
     StickingsCommand(Terminal terminal) {
         this.terminal = terminal;
     }
 
     @Override
-    public Integer call() {
+    public Integer call() throws IOException {
+        Optional<Role> role =
+                roleOptions.role(
+                        Objects.requireNonNull(spec, "spec").commandLine().getParseResult());
+        if (role.isPresent()) {
+            List<Serving> servings = roleOptions.search(role.get(), strokes);
+            long seed = roleOptions.seed();
+            terminal.out()
+                    .print(
+                            json
+                                    ? ServingText.json(strokes, role.get(), seed, servings)
+                                    : ServingText.text(role.get(), seed, servings));
+            return Cli.DONE;
+        }
         if (from < 0) {
             throw new InputException("--from %d: expected 0 or more".formatted(from));
         }

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import org.kitweft.explore.search.Answer;
 import org.kitweft.explore.search.Found;
+import org.kitweft.explore.search.RandomRecipes;
 import org.kitweft.explore.search.SearchSpace;
 import org.kitweft.explore.search.StickingSearch;
 import org.kitweft.explore.search.Strike;
@@ -105,6 +106,44 @@ public class StickingSearchBenchmark {
 
     private SoundName only(List<Strike> strikes) {
         return strikes.get(0).sound();
+    }
+
+    /** The thousand grooves of the test that each is recovered, feet and layers among them. */
+    @State(Scope.Benchmark)
+    public static class Thousand {
+        private final List<Recipe> originals = new ArrayList<>();
+        private final List<Target> grooves = new ArrayList<>();
+        private int turn;
+
+        /** Weaves them; nothing is searched yet. */
+        @Setup
+        public void weave() {
+            RandomRecipes recipes = new RandomRecipes(3);
+            for (int i = 0; i < GROOVES; i++) {
+                originals.add(recipes.next(16));
+                grooves.add(Target.of(originals.get(i).weave()));
+            }
+        }
+    }
+
+    /**
+     * Each of the thousand once, in a program that has just started: the first sample is the cold
+     * one, the largest the worst. {@code strokes} does not matter to it.
+     */
+    @Benchmark
+    @BenchmarkMode(Mode.SingleShotTime)
+    @Fork(3)
+    @Warmup(iterations = 0)
+    @Measurement(iterations = GROOVES)
+    public Optional<Answer> eachOnce(Thousand thousand) {
+        int i = thousand.turn++ % GROOVES;
+        Found found =
+                (Found)
+                        StickingSearch.search(
+                                thousand.grooves.get(i), SearchSpace.WHOLE.withStrokes(16));
+        return found.first(1).isEmpty()
+                ? Optional.empty()
+                : found.with(thousand.originals.get(i).sticking());
     }
 
     /** The sticking with each hand on the sounds that fall to it. */

@@ -1,6 +1,6 @@
 package org.kitweft.explore.difficulty;
 
-/** What makes a groove hard. */
+/** What makes a groove hard. What each costs stands in {@link Effort} and {@link Difficulty}. */
 public enum Burden {
     /** Several limbs have something to do. */
     LIMBS("limbs that play"),
@@ -10,8 +10,8 @@ public enum Burden {
     TRAVEL("way between surfaces"),
     /** One limb strikes several steps in a row. */
     RUNS("strokes in a row by one limb"),
-    /** The hands cross. */
-    CROSSINGS("hands crossing"),
+    /** The hands go across each other. */
+    CROSSINGS("hands going across"),
     /** A layer strikes where nothing else does, or comes round with something else than the bar. */
     INDEPENDENCE("layers on their own"),
     /** A limb changes between ghost, plain and accent. */

@@ -18,7 +18,9 @@ import org.kitweft.pattern.Ornament;
 
 /**
  * How hard a groove is, burden by burden, in thousandths of a point for each bar: whole numbers, so
- * that comparing is exact. The prices are our own choice, no source.
+ * that comparing is exact. A point is that of {@link Effort}, a millisecond of travel between
+ * surfaces by the reach model; other burdens have prices in it, our own choice, no source. {@link
+ * #UNIT} says so to people.
  *
  * <p>Read once from start to end. Hits between the grid's steps, as a layer with other steps has
  * them, count as independence and limbs, not as moves. Grace notes have a fixed price.
@@ -26,6 +28,12 @@ import org.kitweft.pattern.Ornament;
  * @param thousandths one entry for each {@link Burden}, none below 0
  */
 public record Difficulty(Map<Burden, Long> thousandths) implements Comparable<Difficulty> {
+    /** What a user reads beside the figures. */
+    public static final String UNIT =
+            "Points a bar: milliseconds of way between surfaces, estimated from published tapping"
+                    + " data; crossing, repeating, striking together and the like count as so many."
+                    + " An order, not a verdict on a person.";
+
     private static final int LIMB = 20;
     private static final int LAYER_ALONE = 10;
     private static final int LAYER_ACROSS_BARS = 40;

@@ -3,15 +3,20 @@ package org.kitweft.explore.difficulty;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.kitweft.explore.reach.ReachModel;
 import org.kitweft.kit.Kit;
 import org.kitweft.kit.Limb;
 import org.kitweft.kit.SoundName;
 import org.kitweft.kit.Surface;
 
 /**
- * What it costs to strike from where the limbs stand, step by step, in whole points: a point for
- * each centimetre between surfaces, and prices for strokes in a row, crossing hands and striking
- * together. The prices are our own choice, no source; they order, they do not measure.
+ * What it costs to strike from where the limbs stand, step by step, in whole points. A point is a
+ * millisecond: travel costs what {@link ReachModel} says a move takes longer than striking the same
+ * surface again, rounded, so that the kit's centimetres and the size of what is struck both count;
+ * a move that is no longer than a repeated stroke costs nothing. Strokes in a row, crossing hands
+ * and striking together have prices in the same unit, as hard as so many milliseconds of travel;
+ * these are our own choice, no source. They order, they do not measure, and of travel {@link
+ * ReachModel#CAVEAT} holds.
  *
  * <p>Stances and strikes are packed into a {@code long} each, so that a search can go through many
  * of them: 12 bits a limb for the surface (0 none), and for a stance 3 bits a limb for the strokes
@@ -27,7 +32,11 @@ public final class Effort {
     /** Points for each limb beyond the first that strikes at one instant. */
     static final int TOGETHER = 10;
 
-    /** Points for striking with the right hand left of the left hand. */
+    /**
+     * Points for going across: a stroke after which the right hand stands left of the left hand,
+     * though it did not before. Staying there costs nothing, for the right hand on the hi-hat over
+     * the left on the snare is how time is kept: common practice, no source.
+     */
     static final int CROSSING = 60;
 
     /** How far hands may cross before it counts, in centimetres: design section 7. */
@@ -47,10 +56,17 @@ public final class Effort {
 
     private final List<Surface> surfaces;
     private final Map<String, Integer> numbers;
-    private final int[][] travel;
+
+    /** Points by limb, from and to. */
+    private final int[][][] travel;
+
+    /** The effort on a kit, with the published reach model. */
+    public Effort(Kit kit) {
+        this(kit, ReachModel.PUBLISHED);
+    }
 
     /** The effort on a kit. */
-    public Effort(Kit kit) {
+    public Effort(Kit kit, ReachModel reach) {
         this.surfaces = kit.surfaces();
         if (surfaces.size() > MOST_SURFACES) {
             throw new IllegalArgumentException(
@@ -58,14 +74,28 @@ public final class Effort {
                             .formatted(kit.name(), surfaces.size(), MOST_SURFACES));
         }
         this.numbers = new HashMap<>();
-        this.travel = new int[surfaces.size()][surfaces.size()];
         for (int i = 0; i < surfaces.size(); i++) {
             numbers.put(surfaces.get(i).id(), i);
-            for (int j = 0; j < surfaces.size(); j++) {
-                travel[i][j] =
-                        Math.toIntExact(Math.round(surfaces.get(i).distanceTo(surfaces.get(j))));
+        }
+        int[][] hands = travel(reach, Limb.RIGHT_HAND);
+        int[][] feet = travel(reach, Limb.RIGHT_FOOT);
+        this.travel = new int[LIMBS.length][][];
+        for (Limb limb : LIMBS) {
+            travel[limb.ordinal()] = limb.isHand() ? hands : feet;
+        }
+    }
+
+    private int[][] travel(ReachModel reach, Limb limb) {
+        int[][] points = new int[surfaces.size()][surfaces.size()];
+        for (int i = 0; i < points.length; i++) {
+            Surface from = surfaces.get(i);
+            double repeat = reach.millis(limb, from, from);
+            for (int j = 0; j < points.length; j++) {
+                double longer = reach.millis(limb, from, surfaces.get(j)) - repeat;
+                points[i][j] = Math.toIntExact(Math.round(longer));
             }
         }
+        return points;
     }
 
     /**
@@ -107,7 +137,7 @@ public final class Effort {
         for (Limb limb : LIMBS) {
             int from = surfaceOf(stance, limb);
             int to = surfaceOf(strikes, limb);
-            points += from == 0 || to == 0 ? 0 : travel[from - 1][to - 1];
+            points += from == 0 || to == 0 ? 0 : travel[limb.ordinal()][from - 1][to - 1];
         }
         return points;
     }
@@ -129,14 +159,18 @@ public final class Effort {
         if (right == 0 && left == 0) {
             return 0;
         }
-        right = right == 0 ? surfaceOf(stance, Limb.RIGHT_HAND) : right;
-        left = left == 0 ? surfaceOf(stance, Limb.LEFT_HAND) : left;
-        return right != 0
-                        && left != 0
-                        && surfaces.get(right - 1).x()
-                                < surfaces.get(left - 1).x() - CROSSING_TOLERANCE_CM
+        int rightBefore = surfaceOf(stance, Limb.RIGHT_HAND);
+        int leftBefore = surfaceOf(stance, Limb.LEFT_HAND);
+        return !crossed(rightBefore, leftBefore)
+                        && crossed(right == 0 ? rightBefore : right, left == 0 ? leftBefore : left)
                 ? CROSSING
                 : 0;
+    }
+
+    private boolean crossed(int right, int left) {
+        return right != 0
+                && left != 0
+                && surfaces.get(right - 1).x() < surfaces.get(left - 1).x() - CROSSING_TOLERANCE_CM;
     }
 
     int together(long strikes) {

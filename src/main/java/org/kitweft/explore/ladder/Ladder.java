@@ -3,6 +3,7 @@ package org.kitweft.explore.ladder;
 import java.util.ArrayList;
 import java.util.List;
 import org.kitweft.explore.difficulty.Difficulty;
+import org.kitweft.explore.search.SearchWatch;
 import org.kitweft.groove.Hit;
 import org.kitweft.groove.Recipe;
 
@@ -17,7 +18,8 @@ import org.kitweft.groove.Recipe;
  * new, then the smallest of the largest rises of difficulty, then the smallest sum of rises. Up to
  * {@value Orders#MOST_EXACT} changes this is exact, by dynamic programming over all sets of
  * changes; beyond that, up to {@value #MOST_CHANGES}, a beam search keeps the {@value Orders#BEAM}
- * best sets of each size, and the ladder may rise a little more than it must.
+ * best sets of each size, and the ladder may rise a little more than it must. How hard a rung is
+ * stands in {@link Difficulty}.
  *
  * <p>What differs but makes no hit different at the goal (a path of a letter that does not occur)
  * is there from the first rung, or comes with the last.
@@ -38,12 +40,19 @@ public record Ladder(List<Rung> rungs, boolean exact) {
         }
     }
 
+    /** The ladder to a recipe, with nobody looking on. */
+    public static Ladder to(Recipe goal) {
+        return to(goal, SearchWatch.NONE);
+    }
+
     /**
      * The ladder to a recipe.
      *
+     * @param watch is shown how many rungs have been looked for in all, and may stop that; the
+     *     changes not yet in order then come as they are listed, and the ladder is not exact
      * @throws IllegalArgumentException if more than {@value #MOST_CHANGES} things differ
      */
-    public static Ladder to(Recipe goal) {
+    public static Ladder to(Recipe goal, SearchWatch watch) {
         Recipe start = Changes.start(goal);
         List<Change> changes = Changes.to(goal);
         if (changes.size() > MOST_CHANGES) {
@@ -55,7 +64,7 @@ public record Ladder(List<Rung> rungs, boolean exact) {
         if (counting.isEmpty()) {
             return new Ladder(List.of(rung(goal, START)), true);
         }
-        Orders orders = new Orders(start, changes, counting);
+        Orders orders = new Orders(start, changes, counting, watch);
         List<Rung> rungs = new ArrayList<>(List.of(rung(start, START)));
         List<Integer> made = new ArrayList<>();
         for (int change : orders.best()) {

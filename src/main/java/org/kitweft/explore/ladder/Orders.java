@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.kitweft.explore.difficulty.Difficulty;
+import org.kitweft.explore.search.SearchWatch;
 import org.kitweft.groove.Groove;
 import org.kitweft.groove.Hit;
 import org.kitweft.groove.Recipe;
@@ -23,6 +24,9 @@ final class Orders {
     private final Recipe start;
     private final List<Change> changes;
     private final List<Integer> counting;
+    private final SearchWatch watch;
+    private boolean stopped;
+    private int sizesDone;
     private final Map<Long, Rest> rests = new HashMap<>();
 
     /** What is known of a set of changes: a place to rest between two of them. */
@@ -63,11 +67,13 @@ final class Orders {
 
     /**
      * @param counting the numbers of the changes that are put in order
+     * @param watch is shown how far it is, and may stop it
      */
-    Orders(Recipe start, List<Change> changes, List<Integer> counting) {
+    Orders(Recipe start, List<Change> changes, List<Integer> counting, SearchWatch watch) {
         this.start = start;
         this.changes = changes;
         this.counting = List.copyOf(counting);
+        this.watch = watch;
     }
 
     /** The recipe once some changes are made, in whatever order. */
@@ -81,19 +87,28 @@ final class Orders {
         return recipe;
     }
 
+    /** Whether no order is better than {@link #best()}; known once that has been asked for. */
     boolean exact() {
+        return isSmall() && !stopped;
+    }
+
+    private boolean isSmall() {
         return counting.size() <= MOST_EXACT;
     }
 
-    /** The numbers of the changes in the best order. */
+    /** The numbers of the changes in the best order; the best that is known if it is stopped. */
     List<Integer> best() {
-        if (!exact()) {
+        if (!isSmall()) {
             return sweep(Cost.BY_ALL, Long.MAX_VALUE, BEAM).order();
         }
         // First how little the largest rise can be, then the smallest sum under it: taken at once,
         // a beginning with a smaller largest rise could hide one that ends with a smaller sum.
-        Cost least = sweep(Cost.BY_LARGEST, Long.MAX_VALUE, Integer.MAX_VALUE).cost;
-        return sweep(Cost.BY_SUM, least.largest, Integer.MAX_VALUE).order();
+        Begun lowest = sweep(Cost.BY_LARGEST, Long.MAX_VALUE, Integer.MAX_VALUE);
+        if (stopped) {
+            return lowest.order();
+        }
+        Begun best = sweep(Cost.BY_SUM, lowest.cost.largest, Integer.MAX_VALUE);
+        return stopped ? lowest.order() : best.order();
     }
 
     /** Size by size through the sets, the best way to each; steps above a rise are left out. */
@@ -102,24 +117,15 @@ final class Orders {
         for (int size = 0; size < counting.size(); size++) {
             Map<Long, Begun> next = new LinkedHashMap<>();
             for (Begun begun : stage) {
-                for (int i = 0; i < counting.size(); i++) {
-                    long set = begun.set | 1L << i;
-                    if (set != begun.set && isAllowed(begun.set, i)) {
-                        Cost step = step(begun.set, set);
-                        if (step.largest <= highestRise) {
-                            Begun more =
-                                    new Begun(
-                                            set,
-                                            begun.cost.plus(step),
-                                            Optional.of(begun),
-                                            counting.get(i));
-                            next.merge(
-                                    set,
-                                    more,
-                                    (one, other) ->
-                                            better.compare(other.cost, one.cost) < 0 ? other : one);
-                        }
-                    }
+                if (stopped || watch.isCancelled()) {
+                    stopped = true;
+                    return finished(stage.get(0));
+                }
+                for (Begun more : onward(begun, highestRise)) {
+                    next.merge(
+                            more.set,
+                            more,
+                            (one, other) -> better.compare(other.cost, one.cost) < 0 ? other : one);
                 }
             }
             stage =
@@ -127,8 +133,41 @@ final class Orders {
                             .sorted(Comparator.comparing(Begun::cost, better))
                             .limit(beam)
                             .toList();
+            sizesDone++;
+            watch.progress(sizesDone, (isSmall() ? 2 : 1) * counting.size());
         }
         return stage.get(0);
+    }
+
+    private List<Begun> onward(Begun begun, long highestRise) {
+        List<Begun> onward = new ArrayList<>();
+        for (int i = 0; i < counting.size(); i++) {
+            long set = begun.set | 1L << i;
+            if (set != begun.set && isAllowed(begun.set, i)) {
+                Cost step = step(begun.set, set);
+                if (step.largest <= highestRise) {
+                    onward.add(
+                            new Begun(
+                                    set,
+                                    begun.cost.plus(step),
+                                    Optional.of(begun),
+                                    counting.get(i)));
+                }
+            }
+        }
+        return onward;
+    }
+
+    /** The changes that are left, as they are listed; each needs only some that stand before it. */
+    private Begun finished(Begun begun) {
+        Begun end = begun;
+        for (int i = 0; i < counting.size(); i++) {
+            long set = end.set | 1L << i;
+            if (set != end.set) {
+                end = new Begun(set, end.cost, Optional.of(end), counting.get(i));
+            }
+        }
+        return end;
     }
 
     private boolean isAllowed(long set, int index) {

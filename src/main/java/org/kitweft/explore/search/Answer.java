@@ -9,7 +9,7 @@ import org.kitweft.groove.Recipe;
  *
  * @param recipe it weaves to what was asked for, without conflict
  * @param additions what it needs beyond letters played by their own limbs
- * @param points the effort of the sticking's first pass, layers not counted: see {@link
+ * @param points the effort of the sticking's first pass with its layers: see {@link
  *     org.kitweft.explore.difficulty.Effort}
  */
 public record Answer(Recipe recipe, List<Addition> additions, int points) {

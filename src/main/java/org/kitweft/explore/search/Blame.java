@@ -19,11 +19,15 @@ final class Blame {
     private final Heard heard;
     private final Plans plans;
     private final int mostAdditions;
+    private final SearchWatch watch;
+    private final Pace stopping;
 
-    Blame(Heard heard, Plans plans, int mostAdditions) {
+    Blame(Heard heard, Plans plans, int mostAdditions, SearchWatch watch) {
         this.heard = heard;
         this.plans = plans;
         this.mostAdditions = mostAdditions;
+        this.watch = watch;
+        this.stopping = new Pace(watch, 0);
     }
 
     /** Steps that no body and no kit could play, found without looking at a single plan. */
@@ -43,7 +47,9 @@ final class Blame {
     NoneCan find() {
         Map<List<List<Strike>>, Integer> kinds = kindsOfStrokes();
         List<NoneCan.Obstacle> alone = new ArrayList<>();
+        Pace pace = new Pace(watch, 2 * kinds.size());
         for (int stroke : kinds.values()) {
+            pace.step();
             if (!possible(List.of(stroke))) {
                 alone.add(new NoneCan.Obstacle(placesLike(stroke), reasonAlone(stroke)));
             }
@@ -53,6 +59,7 @@ final class Blame {
         }
         List<Integer> together = new ArrayList<>(kinds.values());
         for (int stroke : List.copyOf(together)) {
+            pace.step();
             List<Integer> without = new ArrayList<>(together);
             without.remove((Integer) stroke);
             if (!possible(without)) {
@@ -80,7 +87,7 @@ final class Blame {
     private boolean possible(List<Integer> strokes) {
         BitSet set = new BitSet();
         strokes.forEach(set::set);
-        return plans.canCover(set, 0, mostAdditions);
+        return plans.canCover(set, 0, mostAdditions, stopping);
     }
 
     /** One stroke of each kind: what is possible for one is for all that ask for the same. */

@@ -1,6 +1,6 @@
 package org.kitweft.explore.search;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.kitweft.pattern.Dynamic;
@@ -21,14 +21,18 @@ record Cell(
     static final Cell TORN = new Cell(List.of(), Optional.empty(), List.of(), true);
 
     static Cell of(int[] numbers, List<Strike> strikes) {
-        if (strikes.stream().map(Strike::dynamic).distinct().count() > 1) {
-            return TORN;
+        List<Integer> sounds = new ArrayList<>();
+        List<Ornament> ornaments = new ArrayList<>();
+        for (int i = 0; i < numbers.length; i++) {
+            if (strikes.get(i).dynamic() != strikes.get(0).dynamic()) {
+                return TORN;
+            }
+            sounds.add(numbers[i]);
+            ornaments.add(strikes.get(i).ornament());
         }
-        return new Cell(
-                Arrays.stream(numbers).boxed().toList(),
-                strikes.stream().map(Strike::dynamic).findFirst(),
-                strikes.stream().map(Strike::ornament).toList(),
-                false);
+        Optional<Dynamic> dynamic =
+                strikes.isEmpty() ? Optional.empty() : Optional.of(strikes.get(0).dynamic());
+        return new Cell(List.copyOf(sounds), dynamic, List.copyOf(ornaments), false);
     }
 
     boolean silent() {

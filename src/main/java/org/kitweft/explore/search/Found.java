@@ -12,6 +12,7 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import org.kitweft.pattern.Letter;
 import org.kitweft.pattern.Sticking;
 
@@ -30,21 +31,28 @@ public final class Found implements SearchOutcome {
 
     private record Opened(Plan plan, Trellis trellis) {}
 
-    Found(Heard heard, Plans plans, int fewest, int mostAdditions) {
+    /** Made by a search, which the watch may still stop. */
+    Found(Heard heard, Plans plans, int fewest, int mostAdditions, SearchWatch watch) {
         this.heard = heard;
         this.plans = plans;
         this.fewest = fewest;
         this.mostAdditions = mostAdditions;
-        this.simplest = opened(fewest);
+        this.simplest = opened(fewest, watch);
     }
 
-    private List<Opened> opened(int additions) {
+    private List<Opened> opened(int additions, SearchWatch watch) {
         BitSet all = new BitSet();
         all.set(0, heard.strokes());
-        return plans.covering(all, additions).stream()
-                .map(plan -> new Opened(plan, Trellis.of(plan, heard)))
-                .filter(opened -> !opened.trellis.isEmpty())
-                .toList();
+        Pace stopping = new Pace(watch, 0);
+        List<Opened> opened = new ArrayList<>();
+        for (Plan plan : plans.covering(all, additions, stopping)) {
+            stopping.step();
+            Trellis trellis = Trellis.of(plan, heard);
+            if (!trellis.isEmpty()) {
+                opened.add(new Opened(plan, trellis));
+            }
+        }
+        return opened;
     }
 
     /** The fewest additions that an answer has. */
@@ -122,15 +130,27 @@ public final class Found implements SearchOutcome {
      * effort; equal ones always in the same order.
      */
     public Iterator<Answer> easiestFirst() {
+        return easiestFirst(SearchWatch.NONE);
+    }
+
+    /**
+     * The same, for someone who may lose patience: {@code hasNext} also says that there is no more
+     * when the watch stops it, and goes on where it was when asked again.
+     */
+    public Iterator<Answer> easiestFirst(SearchWatch watch) {
         return new Iterator<>() {
             private int additions = fewest;
             private Merge now = new Merge(simplest);
 
             @Override
             public boolean hasNext() {
-                while (!now.hasNext() && additions < mostAdditions) {
-                    additions++;
-                    now = new Merge(opened(additions));
+                try {
+                    while (!now.hasNext() && additions < mostAdditions) {
+                        now = new Merge(opened(additions + 1, watch));
+                        additions++;
+                    }
+                } catch (CancellationException stopped) {
+                    return false;
                 }
                 return now.hasNext();
             }

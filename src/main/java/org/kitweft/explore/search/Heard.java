@@ -107,10 +107,16 @@ final class Heard {
         if (strikes.size() > LIMBS.length || silencesItself(strikes)) {
             return Cell.TORN;
         }
-        List<Strike> left =
-                strikes.stream().filter(strike -> !layered[number(strike.sound())]).toList();
-        int[] numbers = left.stream().mapToInt(strike -> number(strike.sound())).toArray();
-        return Cell.of(numbers, left);
+        List<Strike> left = new ArrayList<>();
+        int[] numbers = new int[strikes.size()];
+        for (Strike strike : strikes) {
+            int number = number(strike.sound());
+            if (!layered[number]) {
+                numbers[left.size()] = number;
+                left.add(strike);
+            }
+        }
+        return Cell.of(Arrays.copyOf(numbers, left.size()), left);
     }
 
     private boolean silencesItself(List<Strike> strikes) {

@@ -12,15 +12,12 @@ import java.util.Set;
 import org.kitweft.kit.Limb;
 import org.kitweft.pattern.Dynamic;
 import org.kitweft.pattern.Letter;
-import org.kitweft.pattern.Ornament;
 
 /**
  * What is left for the sticking once certain layers have taken their sounds, and which strokes each
  * letter can then produce. Answers are kept: the same question comes many times.
  */
 final class Layering {
-    private record Both(LetterPlan right, LetterPlan left) {}
-
     private final Heard heard;
     private final List<Addition> layers;
     private final Set<Limb> busy = EnumSet.noneOf(Limb.class);
@@ -30,7 +27,8 @@ final class Layering {
     /** By identity: a search makes each letter plan once. */
     private final IdentityHashMap<LetterPlan, BitSet> alone = new IdentityHashMap<>();
 
-    private final Map<Both, BitSet> atOnce = new HashMap<>();
+    private final IdentityHashMap<LetterPlan, IdentityHashMap<LetterPlan, BitSet>> atOnce =
+            new IdentityHashMap<>();
     private Optional<BitSet> bothHands = Optional.empty();
 
     Layering(Heard heard, List<Addition.Layered> layers) {
@@ -64,20 +62,39 @@ final class Layering {
 
     /** The strokes that a letter can be. */
     BitSet alone(LetterPlan plan) {
-        return alone.computeIfAbsent(plan, p -> strokes(parts(List.of(p)), p.letter().isOneHand()));
+        BitSet strokes = alone.get(plan);
+        if (strokes == null) {
+            strokes = strokes(parts(List.of(plan)), plan.letter().isOneHand());
+            alone.put(plan, strokes);
+        }
+        return strokes;
     }
 
     /** Whether a letter can be all of these strokes; stops at the first that it cannot be. */
     boolean produces(LetterPlan plan, BitSet strokes) {
         Ways ways = new Ways(parts(List.of(plan)), plan.letter().isOneHand());
-        return strokes.stream()
-                .noneMatch(stroke -> choices(stroke, Optional.empty(), ways).isEmpty());
+        for (int stroke = strokes.nextSetBit(0); stroke >= 0; ) {
+            if (choices(stroke, Optional.empty(), ways).isEmpty()) {
+                return false;
+            }
+            stroke = strokes.nextSetBit(stroke + 1);
+        }
+        return true;
     }
 
     /** The strokes that B can be as R and L at once. */
     BitSet atOnce(LetterPlan right, LetterPlan left) {
-        return atOnce.computeIfAbsent(
-                new Both(right, left), both -> strokes(parts(List.of(right, left)), false));
+        IdentityHashMap<LetterPlan, BitSet> ofRight = atOnce.get(right);
+        if (ofRight == null) {
+            ofRight = new IdentityHashMap<>();
+            atOnce.put(right, ofRight);
+        }
+        BitSet strokes = ofRight.get(left);
+        if (strokes == null) {
+            strokes = strokes(parts(List.of(right, left)), false);
+            ofRight.put(left, strokes);
+        }
+        return strokes;
     }
 
     /** The strokes that B can be with sounds of its own. */
@@ -89,7 +106,13 @@ final class Layering {
     }
 
     private List<Fit.Part> parts(List<LetterPlan> plans) {
-        return plans.stream().filter(p -> !p.tacet()).map(p -> Fit.Part.of(p, heard)).toList();
+        List<Fit.Part> parts = new ArrayList<>();
+        for (LetterPlan plan : plans) {
+            if (!plan.tacet()) {
+                parts.add(Fit.Part.of(plan, heard));
+            }
+        }
+        return parts;
     }
 
     private BitSet strokes(List<Fit.Part> parts, boolean oneHand) {
@@ -113,7 +136,12 @@ final class Layering {
         }
 
         List<Fit> of(Cell cell) {
-            return known.computeIfAbsent(cell, c -> Fit.of(c, parts, oneHand, busy, heard));
+            List<Fit> fits = known.get(cell);
+            if (fits == null) {
+                fits = Fit.of(cell, parts, oneHand, busy, heard);
+                known.put(cell, fits);
+            }
+            return fits;
         }
     }
 
@@ -153,10 +181,14 @@ final class Layering {
 
     /** How a later pass goes: as the first if it can, the ornament being the stroke's own. */
     private static Optional<Fit> later(List<Fit> fits, Fit first) {
-        Ornament ornament = first.ornament();
-        Optional<Fit> same = fits.stream().filter(first::equals).findFirst();
-        return same.isPresent()
-                ? same
-                : fits.stream().filter(fit -> fit.ornament() == ornament).findFirst();
+        if (fits.contains(first)) {
+            return Optional.of(first);
+        }
+        for (Fit fit : fits) {
+            if (fit.ornament() == first.ornament()) {
+                return Optional.of(fit);
+            }
+        }
+        return Optional.empty();
     }
 }

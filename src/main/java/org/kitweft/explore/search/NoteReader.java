@@ -5,8 +5,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.kitweft.groove.Grid;
 import org.kitweft.groove.Groove;
+import org.kitweft.groove.Place;
 import org.kitweft.groove.Ticks;
 import org.kitweft.groove.Velocity;
 import org.kitweft.kit.Kit;
@@ -20,17 +23,48 @@ import org.kitweft.pattern.Ornament;
  * Lays the notes of a MIDI file on a grid. Each note goes to the nearest step, swing considered;
  * two notes of one sound that meet there, as a grace note and its main note, become one. A velocity
  * counts as the dynamic whose own velocity is nearest. A key stands for the first sound of the kit
- * that has it on that channel.
+ * that has it on that channel; notes that no surface of the kit has are left out and named.
  */
 public final class NoteReader {
+    /** A note further from its step than so many steps is named: it may belong to another. */
+    public static final double OFF_THE_GRID = 0.25;
+
     /**
      * A groove read from notes.
      *
      * @param target what was read
      * @param furthest how far from its step the furthest note lay, in steps, 0 to 0.5; large values
      *     say that the grid does not fit
+     * @param offTheGrid the steps to which a note was drawn from more than {@value #OFF_THE_GRID}
+     *     of a step away, in order
+     * @param leftOut the notes that the kit has no sound for, by channel and key
      */
-    public record Read(Target target, double furthest) {}
+    public record Read(
+            Target target, double furthest, List<Place> offTheGrid, List<LeftOut> leftOut) {
+        public Read {
+            offTheGrid = List.copyOf(offTheGrid);
+            leftOut = List.copyOf(leftOut);
+        }
+    }
+
+    /**
+     * Notes of one key that no surface of the kit has.
+     *
+     * @param channel 1 to 16
+     * @param key 0 to 127
+     * @param count how many there are, 1 or more
+     * @param first the step nearest to the first of them
+     */
+    public record LeftOut(int channel, int key, int count, Place first) {
+        /** In a sentence: {@code key 81 on channel 10 (3 times, first in bar 1 step 5)}. */
+        public String words() {
+            return "key %d on channel %d (%s%s)"
+                    .formatted(key, channel, count == 1 ? "" : count + " times, first in ", first);
+        }
+    }
+
+    private static final int KEYS = 128;
+    private static final int MOST_NAMED = 4;
 
     private NoteReader() {}
 
@@ -39,8 +73,8 @@ public final class NoteReader {
      *
      * @param notes at least one, in any order
      * @param ticksPerQuarter the file's division, 1 or more
-     * @throws IllegalArgumentException naming the first note whose key the kit does not have, or
-     *     that lies beyond the longest groove
+     * @throws IllegalArgumentException if the kit has a sound for none of the notes, or one of them
+     *     lies beyond the longest groove
      */
     public static Read read(List<NoteOn> notes, int ticksPerQuarter, Kit kit, Grid grid) {
         if (ticksPerQuarter < 1) {
@@ -53,13 +87,10 @@ public final class NoteReader {
         Map<List<Integer>, SoundName> byKey = byKey(kit);
         TreeMap<Integer, Map<String, Strike>> heard = new TreeMap<>();
         double furthest = 0;
+        TreeSet<Place> offTheGrid = new TreeSet<>();
+        TreeMap<Integer, LeftOut> leftOut = new TreeMap<>();
         for (NoteOn note : notes) {
             SoundName sound = byKey.get(List.of(note.channel(), note.key()));
-            if (sound == null) {
-                throw new IllegalArgumentException(
-                        "note at tick %d: kit \"%s\" has no sound with key %d on channel %d"
-                                .formatted(note.tick(), kit.name(), note.key(), note.channel()));
-            }
             double ticks = (double) note.tick() * Ticks.PER_QUARTER / ticksPerQuarter;
             if (ticks > (double) Groove.MAX_BARS * grid.meter().barTicks()) {
                 throw new IllegalArgumentException(
@@ -67,19 +98,57 @@ public final class NoteReader {
                                 .formatted(note.tick(), Groove.MAX_BARS));
             }
             int step = nearestStep(ticks, grid);
-            furthest = Math.max(furthest, Math.abs(ticks - sounding(step, grid)));
+            Place place = new Place(step / grid.stepsPerBar() + 1, step % grid.stepsPerBar() + 1);
+            if (sound == null) {
+                LeftOut one = new LeftOut(note.channel(), note.key(), 1, place);
+                leftOut.merge(note.channel() * KEYS + note.key(), one, NoteReader::both);
+                continue;
+            }
+            double away = Math.abs(ticks - sounding(step, grid)) / grid.stepTicks();
+            furthest = Math.max(furthest, away);
+            if (away > OFF_THE_GRID) {
+                offTheGrid.add(place);
+            }
             heard.computeIfAbsent(step, none -> new TreeMap<>())
                     .merge(
                             sound.text(),
                             new Strike(sound, dynamicOf(note.velocity()), Ornament.NONE),
                             Strike::with);
         }
+        if (heard.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "kit \"%s\" has a sound for none of the notes: %s"
+                            .formatted(kit.name(), words(List.copyOf(leftOut.values()))));
+        }
         int bars = heard.lastKey() / grid.stepsPerBar() + 1;
         List<List<Strike>> steps = new ArrayList<>();
         for (int step = 0; step < bars * grid.stepsPerBar(); step++) {
             steps.add(List.copyOf(heard.getOrDefault(step, Map.of()).values()));
         }
-        return new Read(new Target(kit, grid, steps), Math.min(0.5, furthest / grid.stepTicks()));
+        return new Read(
+                new Target(kit, grid, steps),
+                Math.min(0.5, furthest),
+                List.copyOf(offTheGrid),
+                List.copyOf(leftOut.values()));
+    }
+
+    private static LeftOut both(LeftOut one, LeftOut other) {
+        return new LeftOut(
+                one.channel,
+                one.key,
+                one.count + other.count,
+                one.first.compareTo(other.first) <= 0 ? one.first : other.first);
+    }
+
+    /** The first few of what was left out, and how many more. */
+    public static String words(List<LeftOut> leftOut) {
+        return leftOut.stream()
+                        .limit(MOST_NAMED)
+                        .map(LeftOut::words)
+                        .collect(Collectors.joining(", "))
+                + (leftOut.size() > MOST_NAMED
+                        ? " and %d keys more".formatted(leftOut.size() - MOST_NAMED)
+                        : "");
     }
 
     private static Map<List<Integer>, SoundName> byKey(Kit kit) {

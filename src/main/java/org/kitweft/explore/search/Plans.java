@@ -19,7 +19,26 @@ final class Plans {
     private final Heard heard;
     private final List<Addition.Layered> layers = new ArrayList<>();
     private final List<List<LetterPlan>> letterPlans = new ArrayList<>();
-    private final Map<List<Addition.Layered>, Layering> layerings = new HashMap<>();
+
+    /** For each number of layers all sets of them, made when first asked for. */
+    private final List<List<LayerSet>> layerSets = new ArrayList<>();
+
+    /** A set of layers and, once it has been needed, what it leaves to the sticking. */
+    private static final class LayerSet {
+        private final List<Addition.Layered> layers;
+        private Optional<Layering> layering = Optional.empty();
+
+        LayerSet(List<Addition.Layered> layers) {
+            this.layers = layers;
+        }
+
+        Layering layering(Heard heard) {
+            if (layering.isEmpty()) {
+                layering = Optional.of(new Layering(heard, layers));
+            }
+            return layering.get();
+        }
+    }
 
     Plans(Heard heard) {
         this.heard = heard;
@@ -41,29 +60,26 @@ final class Plans {
     }
 
     /** The plans of so many additions by which every stroke of a set can be produced. */
-    List<Plan> covering(BitSet strokes, int additions) {
+    List<Plan> covering(BitSet strokes, int additions, Pace pace) {
         List<Plan> found = new ArrayList<>();
         walk(
                 additions,
-                layering -> plan -> plan.additions().isEmpty() || isUsable(plan, layering),
+                Plans::isWorthTaking,
                 plan -> {
                     if (covers(plan, strokes)) {
                         found.add(plan);
                     }
                     return true;
-                });
+                },
+                pace);
         return found;
     }
 
     /** Whether every stroke of a set can be produced by one plan of so many additions. */
-    boolean canCover(BitSet strokes, int fewestAdditions, int mostAdditions) {
+    boolean canCover(BitSet strokes, int fewestAdditions, int mostAdditions, Pace pace) {
         for (int additions = fewestAdditions; additions <= mostAdditions; additions++) {
             boolean none =
-                    walk(
-                            additions,
-                            layering ->
-                                    plan -> plan.additions().isEmpty() || isUsable(plan, layering),
-                            plan -> !covers(plan, strokes));
+                    walk(additions, Plans::isWorthTaking, plan -> !covers(plan, strokes), pace);
             if (!none) {
                 return true;
             }
@@ -86,14 +102,13 @@ final class Plans {
         List<Plan> found = new ArrayList<>();
         walk(
                 additions,
-                layering ->
-                        plan -> {
-                            BitSet own = needed.get(plan.letter());
-                            boolean occurs = own != null || (both && plan.letter().isOneHand());
-                            return occurs
-                                    ? own == null || layering.produces(plan, own)
-                                    : plan.additions().isEmpty();
-                        },
+                (plan, layering) -> {
+                    BitSet own = needed.get(plan.letter());
+                    boolean occurs = own != null || (both && plan.letter().isOneHand());
+                    return occurs
+                            ? own == null || layering.produces(plan, own)
+                            : plan.additions().isEmpty();
+                },
                 plan -> {
                     BitSet bothAt = needed.get(Letter.B);
                     if (contains(plan.layering().silent(), rests)
@@ -103,12 +118,24 @@ final class Plans {
                         found.add(plan);
                     }
                     return true;
-                });
+                },
+                Pace.UNWATCHED);
         return found;
     }
 
-    private static boolean isUsable(LetterPlan plan, Layering layering) {
-        return plan.letter().isOneHand() || !layering.alone(plan).isEmpty();
+    private static boolean isWorthTaking(LetterPlan plan, Layering layering) {
+        return plan.additions().isEmpty()
+                || plan.letter().isOneHand()
+                || !layering.alone(plan).isEmpty();
+    }
+
+    /** How many sets of layers a search through so many additions looks at. */
+    int layerSetsUpTo(int mostAdditions) {
+        int sets = 0;
+        for (int layered = 0; layered <= mostAdditions; layered++) {
+            sets += layerSets(layered).size() * (mostAdditions - layered + 1);
+        }
+        return sets;
     }
 
     private static boolean covers(Plan plan, BitSet strokes) {
@@ -129,32 +156,39 @@ final class Plans {
         return missing.isEmpty();
     }
 
-    /** What letter plans a walk takes, told for each layering. */
+    /** What letter plans a walk takes. */
     private interface Filter {
-        Predicate<LetterPlan> on(Layering layering);
+        boolean takes(LetterPlan plan, Layering layering);
     }
 
     /** Shows all plans of so many additions until the visitor says false; false if it did. */
-    private boolean walk(int additions, Filter filter, Predicate<Plan> visitor) {
+    private boolean walk(int additions, Filter filter, Predicate<Plan> visitor, Pace pace) {
         for (int layered = 0; layered <= additions; layered++) {
-            for (List<Addition.Layered> some : layerSets(layered, 0)) {
-                Layering layering = layerings.computeIfAbsent(some, s -> new Layering(heard, s));
+            for (LayerSet set : layerSets(layered)) {
+                pace.step();
+                Layering layering = set.layering(heard);
                 int left = additions - layered;
-                List<List<LetterPlan>> taken =
-                        letterPlans.stream()
-                                .map(
-                                        plans ->
-                                                plans.stream()
-                                                        .filter(p -> p.additions().size() <= left)
-                                                        .filter(filter.on(layering))
-                                                        .toList())
-                                .toList();
+                List<List<LetterPlan>> taken = new ArrayList<>();
+                for (List<LetterPlan> plans : letterPlans) {
+                    taken.add(taken(plans, left, filter, layering));
+                }
                 if (!walk(layering, taken, List.of(), left, visitor)) {
                     return false;
                 }
             }
         }
         return true;
+    }
+
+    private static List<LetterPlan> taken(
+            List<LetterPlan> plans, int most, Filter filter, Layering layering) {
+        List<LetterPlan> taken = new ArrayList<>();
+        for (LetterPlan plan : plans) {
+            if (plan.additions().size() <= most && filter.takes(plan, layering)) {
+                taken.add(plan);
+            }
+        }
+        return taken;
     }
 
     private static boolean walk(
@@ -180,6 +214,17 @@ final class Plans {
     }
 
     /** All sets of so many layers on different limbs and sounds. */
+    private List<LayerSet> layerSets(int size) {
+        while (layerSets.size() <= size) {
+            List<LayerSet> sets = new ArrayList<>();
+            for (List<Addition.Layered> layers : layerSets(layerSets.size(), 0)) {
+                sets.add(new LayerSet(layers));
+            }
+            layerSets.add(sets);
+        }
+        return layerSets.get(size);
+    }
+
     private List<List<Addition.Layered>> layerSets(int size, int from) {
         if (size == 0) {
             return List.of(List.of());
@@ -188,11 +233,7 @@ final class Plans {
         for (int i = from; i < layers.size(); i++) {
             Addition.Layered first = layers.get(i);
             for (List<Addition.Layered> rest : layerSets(size - 1, i + 1)) {
-                if (rest.stream()
-                        .noneMatch(
-                                layer ->
-                                        layer.limb() == first.limb()
-                                                || layer.sound().equals(first.sound()))) {
+                if (isApart(first, rest)) {
                     List<Addition.Layered> set = new ArrayList<>(List.of(first));
                     set.addAll(rest);
                     sets.add(List.copyOf(set));
@@ -200,5 +241,14 @@ final class Plans {
             }
         }
         return sets;
+    }
+
+    private static boolean isApart(Addition.Layered first, List<Addition.Layered> rest) {
+        for (Addition.Layered layer : rest) {
+            if (layer.limb() == first.limb() || layer.sound().equals(first.sound())) {
+                return false;
+            }
+        }
+        return true;
     }
 }

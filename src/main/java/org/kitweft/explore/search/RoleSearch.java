@@ -1,7 +1,9 @@
 package org.kitweft.explore.search;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,18 +15,22 @@ import org.kitweft.explore.role.RoleFit;
 import org.kitweft.groove.Groove;
 import org.kitweft.groove.Hit;
 import org.kitweft.groove.Recipe;
+import org.kitweft.kit.SoundName;
 
 /**
  * From a role and a kit to stickings and voicings that serve it.
  *
  * <p>Hill climbing from random recipes, one small edit at a time: a stroke, a path, the place of
- * accents, a foot that doubles a letter. Grooves with conflicts are passed over. The same wish,
- * tries and seed always give the same recipes; it finds good ones, not surely the best.
+ * accents, a foot that doubles a letter. Grooves with conflicts are passed over, and of grooves
+ * that are nearly alike only the best is told. The same wish, tries and seed always give the same
+ * recipes; it finds good ones, not surely the best.
  */
 public final class RoleSearch {
     private static final int TRIES_A_CLIMB = 400;
     private static final int SHOW_EVERY = 50;
     private static final int KEPT_AT_LEAST = 4000;
+
+    private static final double LEAST_PART_APART = 0.5;
 
     /** A point of difficulty a bar outweighs so much of a score: only equals are told apart. */
     private static final double EASE = 1e-6;
@@ -33,7 +39,7 @@ public final class RoleSearch {
     private final RecipeEdits edits;
     private final Map<List<Hit>, Rated> seen = new HashMap<>();
 
-    private record Rated(Serving serving, double value) {}
+    private record Rated(Serving serving, List<Hit> hits, double value) {}
 
     private RoleSearch(RoleWish wish, long seed) {
         this.wish = wish;
@@ -43,7 +49,8 @@ public final class RoleSearch {
     /**
      * Searches.
      *
-     * @param most how many recipes to return, at least 1; no two weave to one groove
+     * @param most how many recipes to return, at least 1; of any two, at least {@value
+     *     #LEAST_PART_APART} of what they strike is not struck by both
      * @param tries how many recipes to look at, at least 1
      * @param seed of the randomness
      * @param watch is shown progress, and may stop the search
@@ -57,7 +64,39 @@ public final class RoleSearch {
         }
         RoleSearch search = new RoleSearch(wish, seed);
         search.climb(tries, most, watch);
-        return search.best(most).map(Rated::serving).toList();
+        return search.unlike(most);
+    }
+
+    /** The best, each unlike all before it. */
+    private List<Serving> unlike(int most) {
+        List<Serving> told = new ArrayList<>();
+        List<Set<Struck>> grooves = new ArrayList<>();
+        for (Rated rated : best(Integer.MAX_VALUE).toList()) {
+            Set<Struck> struck = Struck.of(rated.hits);
+            if (grooves.stream().allMatch(other -> Struck.apart(struck, other))) {
+                told.add(rated.serving);
+                grooves.add(struck);
+            }
+            if (told.size() == most) {
+                break;
+            }
+        }
+        return told;
+    }
+
+    /** A sound at a time, however it is struck. */
+    private record Struck(long written, SoundName sound) {
+        static Set<Struck> of(List<Hit> hits) {
+            Set<Struck> all = new HashSet<>();
+            hits.forEach(hit -> all.add(new Struck(hit.written(), hit.sound())));
+            return all;
+        }
+
+        static boolean apart(Set<Struck> one, Set<Struck> other) {
+            long common = one.stream().filter(other::contains).count();
+            long all = one.size() + other.size() - common;
+            return all - common >= LEAST_PART_APART * all;
+        }
     }
 
     private Stream<Rated> best(int most) {
@@ -109,7 +148,7 @@ public final class RoleSearch {
         RoleFit fit = RoleFit.of(groove, wish.weights());
         Difficulty difficulty = Difficulty.of(groove);
         double value = fit.of(wish.role()).value() - EASE * difficulty.points();
-        Rated rated = new Rated(new Serving(recipe, fit, difficulty), value);
+        Rated rated = new Rated(new Serving(recipe, fit, difficulty), groove.hits(), value);
         return Optional.of(seen.merge(groove.hits(), rated, (one, other) -> one));
     }
 }

@@ -3,6 +3,7 @@ package org.kitweft.explore.search;
 import java.util.BitSet;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import org.kitweft.pattern.Sticking;
 
 /**
@@ -22,13 +23,21 @@ import org.kitweft.pattern.Sticking;
 public final class StickingSearch {
     private StickingSearch() {}
 
+    /** Searches to the end, with nobody looking on. */
+    public static SearchOutcome search(Target target, SearchSpace space) {
+        return search(target, space, SearchWatch.NONE);
+    }
+
     /**
      * Searches.
      *
+     * @param watch is shown how many of all sets of layers have been looked at, and then how many
+     *     steps have been asked why they forbid the groove; may stop the search
+     * @return {@link Stopped} if the watch stopped it, and only then
      * @throws IllegalArgumentException if the stickings sought are longer than the groove, or the
      *     groove is longer than a sticking can be and no length is given
      */
-    public static SearchOutcome search(Target target, SearchSpace space) {
+    public static SearchOutcome search(Target target, SearchSpace space, SearchWatch watch) {
         Objects.requireNonNull(target, "target");
         int steps = target.steps().size();
         int strokes = space.strokes().orElse(steps);
@@ -41,18 +50,26 @@ public final class StickingSearch {
                     "the groove has %d steps: name a length of 1 to %d strokes for the sticking"
                             .formatted(steps, Sticking.MAX_STROKES));
         }
-        Heard heard = new Heard(target, strokes);
+        try {
+            return search(new Heard(target, strokes), space.mostAdditions(), watch);
+        } catch (CancellationException stopped) {
+            return new Stopped();
+        }
+    }
+
+    private static SearchOutcome search(Heard heard, int mostAdditions, SearchWatch watch) {
         Plans plans = new Plans(heard);
-        Blame blame = new Blame(heard, plans, space.mostAdditions());
+        Pace pace = new Pace(watch, plans.layerSetsUpTo(mostAdditions));
+        Blame blame = new Blame(heard, plans, mostAdditions, watch);
         Optional<NoneCan> impossible = blame.atFirstSight();
         if (impossible.isPresent()) {
             return impossible.get();
         }
         BitSet all = new BitSet();
-        all.set(0, strokes);
-        for (int additions = 0; additions <= space.mostAdditions(); additions++) {
-            if (plans.canCover(all, additions, additions)) {
-                return new Found(heard, plans, additions, space.mostAdditions());
+        all.set(0, heard.strokes());
+        for (int additions = 0; additions <= mostAdditions; additions++) {
+            if (plans.canCover(all, additions, additions, pace)) {
+                return new Found(heard, plans, additions, mostAdditions, watch);
             }
         }
         return blame.find();

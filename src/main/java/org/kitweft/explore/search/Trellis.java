@@ -20,7 +20,8 @@ import org.kitweft.pattern.Letter;
 /**
  * All answers of one plan, none of them written out: a node for each way the limbs can stand after
  * so many strokes, an edge for each choice of the next. A node also knows which additions have been
- * used, for an answer uses all of its plan's. The effort is that of the first pass.
+ * used, for an answer uses all of its plan's. The effort is that of the first pass, what layers
+ * strike meanwhile included.
  */
 final class Trellis {
     private static final int UNREACHABLE = Integer.MAX_VALUE;
@@ -101,12 +102,13 @@ final class Trellis {
             int stroke,
             Optional<List<Optional<Letter>>> letters) {
         List<Option> options = new ArrayList<>();
+        long layered = layered(plan, heard, effort, stroke);
         for (Letter letter : Letter.values()) {
             boolean wanted =
                     letters.isEmpty() || letters.get().get(stroke).equals(Optional.of(letter));
             if (wanted && plan.strokesOf(letter).get(stroke)) {
                 for (Choice choice : plan.layering().choices(stroke, letter, plan)) {
-                    long strikes = 0;
+                    long strikes = layered;
                     for (Map.Entry<Limb, Integer> struck :
                             choice.passes().get(0).struck().entrySet()) {
                         strikes =
@@ -121,9 +123,23 @@ final class Trellis {
         }
         boolean restWanted = letters.isEmpty() || letters.get().get(stroke).isEmpty();
         if (restWanted && plan.layering().silent().get(stroke)) {
-            options.add(new Option(Choice.REST, 0, 0));
+            options.add(new Option(Choice.REST, layered, 0));
         }
         return options;
+    }
+
+    /** What the layers strike at the first step of a stroke. */
+    private static long layered(Plan plan, Heard heard, Effort effort, int stroke) {
+        long strikes = 0;
+        for (Strike strike : heard.target().steps().get(heard.positions(stroke)[0])) {
+            for (Addition addition : plan.layering().layers()) {
+                if (addition instanceof Addition.Layered layer
+                        && layer.sound().equals(strike.sound())) {
+                    strikes = effort.with(strikes, layer.limb(), layer.sound());
+                }
+            }
+        }
+        return strikes;
     }
 
     /** Whether there is no answer. */

@@ -1,43 +1,55 @@
 package org.kitweft.ui.explore;
 
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.kitweft.explore.trellis.Possibilities;
 import org.kitweft.explore.trellis.Variation;
 import org.kitweft.ui.play.Playhead;
+import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
 
 /**
- * Puts a variation on the kit: at once while nothing plays, else with the next bar, so that the
- * beat is not broken. The last one chosen before the bar line wins. For one thread.
+ * Puts what is chosen in a list on the kit: at once while nothing plays, else with the next bar, so
+ * that the beat is not broken. The last one chosen before the bar line wins. For one thread.
  */
-final class Audition {
+public final class Audition {
     private final SessionModel session;
     private final Playhead playhead;
     private Optional<Runnable> next = Optional.empty();
 
-    Audition(SessionModel session, Playhead playhead) {
+    /** Auditions in a session, by the bar lines of a playhead. */
+    public Audition(SessionModel session, Playhead playhead) {
         this.session = session;
         this.playhead = playhead;
         playhead.addListener(this::follow);
     }
 
     void hear(Possibilities possibilities, Variation variation) {
-        Runnable take =
-                () ->
-                        session.keepEditing(
-                                "Choose variation",
-                                session.session()
-                                        .with(
-                                                session.recipe()
-                                                        .with(
-                                                                possibilities
-                                                                        .recipe(variation)
-                                                                        .voicing())));
+        hear(
+                "Choose variation",
+                now -> now.with(now.recipe().with(possibilities.recipe(variation).voicing())));
+    }
+
+    /**
+     * Makes a change once it is its time.
+     *
+     * @param name of the edit, for people; those of one name in a row are undone together
+     * @param change from the session of then to the next
+     */
+    public void hear(String name, UnaryOperator<Session> change) {
+        Runnable take = () -> session.keepEditing(name, change.apply(session.session()));
         if (playhead.place().isEmpty()) {
             take.run();
         } else {
             next = Optional.of(take);
         }
+    }
+
+    /** Makes what waits for the bar line at once, if anything does. */
+    public void now() {
+        Optional<Runnable> take = next;
+        next = Optional.empty();
+        take.ifPresent(Runnable::run);
     }
 
     /** An edit is heard from the next step on: made at the last step of a bar, at the bar line. */
@@ -46,10 +58,8 @@ final class Audition {
                 playhead.place()
                         .map(p -> p.step() == session.groove().grid().stepsPerBar())
                         .orElse(true);
-        if (atTheEnd && next.isPresent()) {
-            Runnable take = next.get();
-            next = Optional.empty();
-            take.run();
+        if (atTheEnd) {
+            now();
         }
     }
 }

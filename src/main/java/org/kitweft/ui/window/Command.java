@@ -44,6 +44,8 @@ enum Command {
     GO_KIT(Group.VIEW, "F3"),
     GO_GROOVE(Group.VIEW, "F4"),
     GO_POSSIBILITIES(Group.VIEW, "F7"),
+    GO_SEARCH(Group.VIEW, "F9"),
+    GO_LADDER(Group.VIEW, "F12"),
     LESSON_DRAWER(Group.VIEW, "menu L", true),
     LARGE_VIEW(Group.VIEW, "F11"),
     ZOOM_IN(Group.VIEW, "menu EQUALS", true),

@@ -68,6 +68,10 @@ final class HelpDialogs {
         heading(kit, "In the possibilities");
         row(kit, "Up, Down", "hear the next variation");
         row(kit, "Enter, S", "keep it in the lesson");
+        heading(kit, "In what is found, and on the ladder");
+        row(kit, "Up, Down", "hear the next, from the next bar on");
+        row(kit, "Enter", "take it");
+        row(kit, "*", "keep it in the lesson; all rungs of a ladder");
         heading(kit, "In the lesson");
         row(kit, "Enter", "open the item");
         row(kit, "Alt+Up, Alt+Down", "move the item");

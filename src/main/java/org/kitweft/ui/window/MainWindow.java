@@ -72,7 +72,15 @@ public final class MainWindow {
         handouts = new HandoutCommands(session, files, tasks, status);
         kits = new KitCommands(session, files, tasks, status);
         help = new HelpDialogs(frame);
-        panels = new Panels(session, playhead, play, status, this::chooseSticking, tasks);
+        panels =
+                new Panels(
+                        session,
+                        playhead,
+                        play,
+                        status,
+                        this::chooseSticking,
+                        () -> files.toOpen("Read MIDI file", "MIDI file", "mid", "midi", "smf"),
+                        tasks);
         panels.weighing().use(settings.weights());
         build();
     }
@@ -209,6 +217,8 @@ public final class MainWindow {
         commands.on(Command.GO_KIT, () -> panels.kit().focusTarget().requestFocus());
         commands.on(Command.GO_GROOVE, () -> panels.groove().focusTarget().requestFocus());
         commands.on(Command.GO_POSSIBILITIES, panels::goToPossibilities);
+        commands.on(Command.GO_SEARCH, () -> panels.goTo(Panels.SEARCH));
+        commands.on(Command.GO_LADDER, () -> panels.goTo(Panels.LADDER));
         commands.on(Command.LESSON_DRAWER, () -> panels.showLesson(!panels.isLessonShown()));
         commands.on(Command.LARGE_VIEW, this::toggleLarge);
         commands.on(Command.ZOOM_IN, looks::larger);

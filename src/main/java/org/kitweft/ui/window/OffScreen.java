@@ -5,6 +5,7 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import java.util.Optional;
 import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.session.Session;
@@ -26,7 +27,9 @@ public final class OffScreen {
         Playhead playhead = new Playhead();
         StatusBar status = new StatusBar();
         PlayModel play = new PlayModel(session, playhead, Runnable::run, status);
-        Panels panels = new Panels(session, playhead, play, status, () -> {}, Tasks.DIRECT);
+        Panels panels =
+                new Panels(
+                        session, playhead, play, status, () -> {}, Optional::empty, Tasks.DIRECT);
         panels.begin();
         panels.setSize(size);
         layOut(panels);

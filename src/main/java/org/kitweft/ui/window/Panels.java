@@ -8,6 +8,7 @@ import java.awt.EventQueue;
 import java.awt.Graphics;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,9 +29,11 @@ import org.kitweft.ui.groove.GrooveGrid;
 import org.kitweft.ui.groove.LayerTable;
 import org.kitweft.ui.groove.VoicingTable;
 import org.kitweft.ui.kit.KitPanel;
+import org.kitweft.ui.ladder.LadderPanel;
 import org.kitweft.ui.lesson.LessonPanel;
 import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.play.Playhead;
+import org.kitweft.ui.search.SearchPanel;
 import org.kitweft.ui.session.Notices;
 import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.staff.StaffPanel;
@@ -45,6 +48,8 @@ import org.kitweft.ui.transport.TransportBar;
  */
 final class Panels extends JPanel {
     private static final long serialVersionUID = 1;
+    static final String SEARCH = "Search";
+    static final String LADDER = "Ladder";
     private static final double KIT_SHARE = 0.36;
     private static final double UPPER_SHARE = 0.58;
     private static final double GROOVE_SHARE = 0.67;
@@ -55,6 +60,7 @@ final class Panels extends JPanel {
     private final transient SessionModel session;
     private final transient Notices notices;
     private final transient Playhead playhead;
+    private final transient Supplier<Optional<Path>> midiFile;
     private final transient Tasks tasks;
     private final transient Weighing weighing = new Weighing();
     private final StickingBar sticking;
@@ -81,12 +87,14 @@ final class Panels extends JPanel {
             PlayModel play,
             StatusBar status,
             Runnable chooser,
+            Supplier<Optional<Path>> midiFile,
             Tasks tasks) {
         super(new BorderLayout());
         this.session = session;
         this.notices = status;
         this.status = status;
         this.playhead = playhead;
+        this.midiFile = midiFile;
         this.tasks = tasks;
         sticking = new StickingBar(session, status, chooser);
         kit = new KitPanel(session, playhead, play::audition);
@@ -141,6 +149,8 @@ final class Panels extends JPanel {
         tab("Possibilities", this::possibilities);
         tab("Voicing", () -> scrolling(new VoicingTable(session, notices)));
         tab("Layers", () -> scrolling(new LayerTable(session, notices)));
+        tab(SEARCH, this::search);
+        tab(LADDER, () -> new LadderPanel(session, playhead, tasks, notices));
         lower.addChangeListener(e -> make(lower.getSelectedIndex()));
     }
 
@@ -159,6 +169,16 @@ final class Panels extends JPanel {
         if (lower.getComponentAt(index) instanceof JPanel panel && panel.getComponentCount() == 0) {
             lower.setComponentAt(index, tabs.get(index).get());
         }
+    }
+
+    private SearchPanel search() {
+        return new SearchPanel(session, playhead, tasks, notices, System::nanoTime, midiFile);
+    }
+
+    /** Shows a lower tab and gives it the keys. */
+    void goTo(String tab) {
+        lower.setSelectedIndex(lower.indexOfTab(tab));
+        lower.getSelectedComponent().requestFocus();
     }
 
     private PossibilitiesPanel possibilities() {

@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.kitweft.explore.reach.ReachModel;
 import org.kitweft.groove.Figure;
 import org.kitweft.groove.Layer;
 import org.kitweft.groove.LetterVoicing;
@@ -37,8 +38,12 @@ class DifficultyTest {
         assertThat(of(plain(easier))).isLessThan(of(plain(harder)));
     }
 
+    /**
+     * Fitts 1954, table 1, as regressed in ReachModelTest: 27.69 ms + 111.54 ms a bit, less the 100
+     * ms of a repeated stroke; the surface that is struck gives the width.
+     */
     @Test
-    void countsTheCentimetresBetweenSurfaces() {
+    void countsTheMillisecondsThatMovesTakeLongerThanARepeatedStroke() {
         Recipe recipe = plain("R--- R--- R--- R---");
         SoundName snare = kit.find("snare");
         SoundName floorTom = kit.find("floor-tom");
@@ -48,12 +53,53 @@ class DifficultyTest {
                                 Letter.R,
                                 LetterVoicing.on(Limb.RIGHT_HAND, List.of(snare, floorTom)));
         double apart = kit.surfaceOf(snare).distanceTo(kit.surfaceOf(floorTom));
+        long over = fitts(apart, kit.surfaceOf(floorTom).diameter());
+        long back = fitts(apart, kit.surfaceOf(snare).diameter());
+        assertThat(over).isPositive().isNotEqualTo(back);
         assertThat(of(recipe.with(there)).thousandths().get(Burden.TRAVEL))
-                .isEqualTo(3 * 1000 * Math.round(apart));
+                .isEqualTo(1000 * (over + back + over));
+    }
+
+    private static long fitts(double distance, double width) {
+        return Math.round(27.69 + 111.54 * Math.log(distance / width + 1) / Math.log(2) - 100);
     }
 
     @Test
-    void noticesCrossedHandsBeyondTheTolerance() {
+    void aTargetOfMoreBitsCostsMore() {
+        Effort effort = new Effort(kit);
+        long stance = afterARest(effort, "snare");
+        SoundName ride = kit.find("ride");
+        SoundName crash = kit.find("crash");
+        double bitsToRide = bits("snare", ride);
+        double bitsToCrash = bits("snare", crash);
+        assertThat(bitsToCrash).isGreaterThan(bitsToRide);
+        assertThat(effort.points(stance, effort.with(0, Limb.RIGHT_HAND, crash)))
+                .isGreaterThan(effort.points(stance, effort.with(0, Limb.RIGHT_HAND, ride)));
+        assertThat(effort.points(stance, effort.with(0, Limb.RIGHT_HAND, kit.find("snare"))))
+                .isZero();
+    }
+
+    /** A step later, so that no stroke is the second in a row. */
+    private long afterARest(Effort effort, String sound) {
+        long struck = effort.with(0, Limb.RIGHT_HAND, kit.find(sound));
+        return effort.after(effort.after(Effort.START, struck), 0);
+    }
+
+    private double bits(String from, SoundName to) {
+        return ReachModel.bits(
+                kit.surfaceOf(kit.find(from)).distanceTo(kit.surfaceOf(to)),
+                kit.surfaceOf(to).diameter());
+    }
+
+    @Test
+    void takesAnotherReachModelAtItsWord() {
+        Effort slow = new Effort(kit, new ReachModel(1000, 0, 100, 150));
+        long tom = slow.with(0, Limb.RIGHT_HAND, kit.find("high-tom"));
+        assertThat(slow.points(afterARest(slow, "snare"), tom)).isEqualTo(900);
+    }
+
+    @Test
+    void noticesHandsThatGoAcrossBeyondTheToleranceNotThatTheyStay() {
         Recipe recipe = plain("RLRL RLRL RLRL RLRL");
         Voicing crossed =
                 recipe.voicing()
@@ -61,8 +107,22 @@ class DifficultyTest {
                                 Letter.L,
                                 LetterVoicing.on(Limb.LEFT_HAND, List.of(kit.find("floor-tom"))));
         assertThat(of(recipe).thousandths().get(Burden.CROSSINGS)).isZero();
-        assertThat(of(recipe.with(crossed)).thousandths().get(Burden.CROSSINGS))
-                .isEqualTo(15 * 60_000L);
+        assertThat(of(recipe.with(crossed)).thousandths().get(Burden.CROSSINGS)).isEqualTo(60_000L);
+    }
+
+    @Test
+    void goingAcrossAndBackCostsEveryTime() {
+        Recipe recipe = plain("RLRL RLRL RLRL RLRL");
+        Voicing there =
+                recipe.voicing()
+                        .with(
+                                Letter.L,
+                                LetterVoicing.on(
+                                        Limb.LEFT_HAND,
+                                        List.of(kit.find("floor-tom"), kit.find("snare"))));
+        // The left hand is across at strokes 2, 6, 10 and 14.
+        assertThat(of(recipe.with(there)).thousandths().get(Burden.CROSSINGS))
+                .isEqualTo(4 * 60_000L);
     }
 
     @Test

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.kitweft.explore.search.SearchWatch;
 import org.kitweft.groove.Doubling;
 import org.kitweft.groove.Figure;
 import org.kitweft.groove.Grid;
@@ -73,7 +74,7 @@ class LadderTest {
             for (int i = 0; i < changes.size(); i++) {
                 counting.add(i);
             }
-            Orders orders = new Orders(Changes.start(goal), changes, counting);
+            Orders orders = new Orders(Changes.start(goal), changes, counting, SearchWatch.NONE);
             Orders.Cost best =
                     permutations(counting).stream()
                             .map(orders::costOf)
@@ -109,6 +110,48 @@ class LadderTest {
         assertThat(ladder.rungs()).hasSize(17);
         assertThat(last(ladder).recipe()).isEqualTo(goal);
         assertThat(ladder.rungs()).allMatch(rung -> rung.recipe().weave().conflicts().isEmpty());
+    }
+
+    @Test
+    void showsProgressToItsEnd() {
+        List<Integer> shown = new ArrayList<>();
+        Ladder.to(goal(), watch(shown, Integer.MAX_VALUE));
+        assertThat(shown).containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12);
+    }
+
+    /** Whenever it is stopped there is a ladder, each change once and nothing before its need. */
+    @Test
+    void stoppedItStillReachesTheGoal() {
+        for (int after = 0; after < 12; after++) {
+            Ladder ladder = Ladder.to(goal(), watch(new ArrayList<>(), after));
+            assertThat(ladder.exact()).isFalse();
+            assertThat(last(ladder).recipe()).isEqualTo(goal());
+            assertThat(ladder.rungs().stream().map(Rung::change))
+                    .hasSize(7)
+                    .doesNotHaveDuplicates();
+        }
+    }
+
+    @Test
+    void stoppedAfterTheFirstSweepItRisesNoMoreThanItMust() {
+        Ladder best = Ladder.to(goal());
+        Ladder stopped = Ladder.to(goal(), watch(new ArrayList<>(), 6));
+        assertThat(stopped.largestRise()).isEqualTo(best.largestRise());
+    }
+
+    private static SearchWatch watch(List<Integer> shown, int stopAfter) {
+        return new SearchWatch() {
+            @Override
+            public void progress(int done, int all) {
+                shown.add(done);
+                assertThat(all).isEqualTo(12);
+            }
+
+            @Override
+            public boolean isCancelled() {
+                return shown.size() >= stopAfter;
+            }
+        };
     }
 
     @Test

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.kitweft.groove.Grid;
 import org.kitweft.groove.Groove;
 import org.kitweft.groove.Hit;
+import org.kitweft.groove.Place;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Ticks;
 import org.kitweft.kit.BuiltInKits;
@@ -50,12 +51,41 @@ class NoteReaderTest {
     }
 
     @Test
-    void namesTheNoteThatTheKitDoesNotHave() {
+    void leavesOutAndNamesWhatTheKitDoesNotHave() {
+        List<NoteOn> notes =
+                List.of(
+                        new NoteOn(960, 10, 81, 80),
+                        new NoteOn(480, 10, 81, 80),
+                        new NoteOn(0, 2, 38, 80),
+                        new NoteOn(0, 10, 38, 80));
+        NoteReader.Read read = NoteReader.read(notes, DIVISION, kit, Grid.SIXTEENTHS);
+        assertThat(read.target().steps().get(0)).containsExactly(Strike.plain(kit.find("snare")));
+        assertThat(read.target().steps().subList(1, 16)).allMatch(List::isEmpty);
+        assertThat(NoteReader.words(read.leftOut()))
+                .isEqualTo(
+                        "key 38 on channel 2 (bar 1 step 1),"
+                                + " key 81 on channel 10 (2 times, first in bar 1 step 5)");
+    }
+
+    @Test
+    void namesTheStepsToWhichNotesWereDrawnFromAfar() {
+        // A sixteenth has 120 ticks: 151 is 31 from step 2, 209 is 31 before step 3.
+        List<NoteOn> notes =
+                List.of(
+                        new NoteOn(150, 10, 38, 80),
+                        new NoteOn(151, 10, 42, 80),
+                        new NoteOn(209, 10, 38, 80));
+        NoteReader.Read read = NoteReader.read(notes, DIVISION, kit, Grid.SIXTEENTHS);
+        assertThat(read.offTheGrid()).containsExactly(new Place(1, 2), new Place(1, 3));
+    }
+
+    @Test
+    void refusesNotesOfWhichTheKitHasNone() {
         List<NoteOn> notes = List.of(new NoteOn(960, 10, 81, 80));
         assertThatThrownBy(() -> NoteReader.read(notes, DIVISION, kit, Grid.SIXTEENTHS))
                 .hasMessage(
-                        "note at tick 960: kit \"five-piece\" has no sound with key 81"
-                                + " on channel 10");
+                        "kit \"five-piece\" has a sound for none of the notes:"
+                                + " key 81 on channel 10 (bar 1 step 9)");
     }
 
     @Test

@@ -31,7 +31,7 @@ import org.kitweft.pattern.Stroke;
  * Random recipes that can be played: feet, both hands, rests, dynamics, ornaments, paths, single
  * strokes elsewhere, up to three additions, several kits and meters.
  */
-final class RandomRecipes {
+public final class RandomRecipes {
     private static final List<Kit> KITS =
             List.of(
                     BuiltInKits.load("five-piece"),
@@ -50,12 +50,13 @@ final class RandomRecipes {
 
     private final SplittableRandom random;
 
-    RandomRecipes(long seed) {
+    /** Always the same for a seed. */
+    public RandomRecipes(long seed) {
         this.random = new SplittableRandom(seed);
     }
 
     /** A recipe of so many strokes whose groove has no conflict and lies on its grid. */
-    Recipe next(int strokes) {
+    public Recipe next(int strokes) {
         int additions = random.nextInt(4);
         while (true) {
             Kit kit = one(KITS);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -42,6 +43,27 @@ class RoleSearchTest {
         assertThat(RoleSearch.search(wish, 3, 300, 1, SearchWatch.NONE))
                 .isEqualTo(RoleSearch.search(wish, 3, 300, 1, SearchWatch.NONE))
                 .isNotEqualTo(RoleSearch.search(wish, 3, 300, 2, SearchWatch.NONE));
+    }
+
+    @Test
+    void noTwoAreNearlyAlike() {
+        List<Serving> found = search(RoleWish.of(Role.TIME, kit, Grid.SIXTEENTHS), 8);
+        for (Serving one : found) {
+            for (Serving other : found) {
+                Set<String> struck = struck(one);
+                Set<String> all = struck(other);
+                struck.retainAll(all);
+                int common = struck.size();
+                all.addAll(struck(one));
+                assertThat(one.equals(other) || all.size() - common >= all.size() / 2.0).isTrue();
+            }
+        }
+    }
+
+    private static Set<String> struck(Serving serving) {
+        return serving.recipe().weave().hits().stream()
+                .map(hit -> hit.written() + " " + hit.sound())
+                .collect(Collectors.toSet());
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,7 +26,9 @@ import org.kitweft.groove.Recipe;
 import org.kitweft.kit.BuiltInKits;
 import org.kitweft.kit.Kit;
 import org.kitweft.kit.Limb;
+import org.kitweft.pattern.Dynamic;
 import org.kitweft.pattern.Letter;
+import org.kitweft.pattern.Ornament;
 import org.kitweft.pattern.Sticking;
 import org.kitweft.pattern.Stroke;
 
@@ -60,7 +63,7 @@ class StickingSearchTest {
         for (int i = 0; i < 50; i++) {
             Target target = Target.of(recipes.next(16).weave());
             for (Answer answer : found(target, SearchSpace.WHOLE).first(3)) {
-                if (answer.recipe().voicing().layers().isEmpty()) {
+                if (liesOnTheSteps(answer.recipe())) {
                     Map<Burden, Long> burdens =
                             Difficulty.of(answer.recipe().weave()).thousandths();
                     long moves =
@@ -73,6 +76,12 @@ class StickingSearchTest {
                 }
             }
         }
+    }
+
+    /** A layer that is slower than the grid has all its steps on it. */
+    private static boolean liesOnTheSteps(Recipe recipe) {
+        int steps = recipe.grid().stepsPerBeat();
+        return recipe.voicing().layers().stream().allMatch(l -> steps % l.stepsPerBeat() == 0);
     }
 
     @Test
@@ -225,6 +234,91 @@ class StickingSearchTest {
             }
             assertThat(StickingSearch.search(new Target(kit, Grid.SIXTEENTHS, fewer), narrow))
                     .isInstanceOf(Found.class);
+        }
+    }
+
+    @Test
+    void showsHowFarItIs() {
+        Stopper watch = new Stopper(Integer.MAX_VALUE);
+        StickingSearch.search(unplayable(), SearchSpace.WHOLE, watch);
+        assertThat(watch.done).isNotEmpty();
+        assertThat(watch.done).allMatch(part -> part > 0 && part <= 1);
+        assertThat(watch.done).contains(1.0);
+    }
+
+    @Test
+    void stopsWhereverItIsAskedToAndSaysSo() {
+        Stopper whole = new Stopper(Integer.MAX_VALUE);
+        StickingSearch.search(unplayable(), SearchSpace.WHOLE, whole);
+        int asked = whole.asked;
+        for (int after : new int[] {0, 1, asked / 2, asked - 1}) {
+            Stopper stopper = new Stopper(after);
+            assertThat(StickingSearch.search(unplayable(), SearchSpace.WHOLE, stopper))
+                    .isEqualTo(new Stopped());
+            assertThat(stopper.asked).isEqualTo(after + 1);
+        }
+    }
+
+    @Test
+    void aStoppedListGoesOnWhereItWas() {
+        Target target = Target.of(plain("R-L-").weave());
+        Found found = found(target, SearchSpace.WHOLE.withStrokes(4).withMostAdditions(1));
+        Stopper stopper = new Stopper(0);
+        Iterator<Answer> impatient = found.easiestFirst(stopper);
+        List<Answer> seen = new ArrayList<>();
+        impatient.forEachRemaining(seen::add);
+        assertThat(seen).isNotEmpty().allMatch(answer -> answer.additions().isEmpty());
+        stopper.after = Integer.MAX_VALUE;
+        impatient.forEachRemaining(seen::add);
+        assertThat(seen).isEqualTo(found.first(Integer.MAX_VALUE));
+    }
+
+    /**
+     * Loud and soft at one instant takes a layer that has its hand to itself: one such step can be
+     * had, with two no hand is left for the rest.
+     */
+    private Target unplayable() {
+        List<List<Strike>> steps = silence();
+        String[][] loudAndSoft = {
+            {"snare", "ride"}, {"high-tom", "crash"}, {"floor-tom", "mid-tom"}
+        };
+        for (int i = 0; i < loudAndSoft.length; i++) {
+            steps.set(
+                    i,
+                    List.of(
+                            new Strike(kit.find(loudAndSoft[i][0]), Dynamic.ACCENT, Ornament.NONE),
+                            new Strike(kit.find(loudAndSoft[i][1]), Dynamic.GHOST, Ornament.NONE)));
+        }
+        return new Target(kit, Grid.SIXTEENTHS, steps);
+    }
+
+    @Test
+    void twoStepsThatWantAHandToThemselvesForbidEachOther() {
+        NoneCan none = (NoneCan) StickingSearch.search(unplayable(), SearchSpace.WHOLE);
+        assertThat(none.line())
+                .isEqualTo(
+                        "no sticking plays all of these steps with at most 3 additions:"
+                                + " bar 1 step 2, bar 1 step 3");
+    }
+
+    private static final class Stopper implements SearchWatch {
+        private final List<Double> done = new ArrayList<>();
+        private int after;
+        private int asked;
+
+        Stopper(int after) {
+            this.after = after;
+        }
+
+        @Override
+        public void progress(int some, int all) {
+            done.add((double) some / all);
+        }
+
+        @Override
+        public boolean isCancelled() {
+            asked++;
+            return asked > after;
         }
     }
 

@@ -11,8 +11,15 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
 import javax.imageio.ImageIO;
+import javax.swing.AbstractButton;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -47,7 +54,15 @@ class PanelPaintTest {
             StatusBar status = new StatusBar();
             PlayModel play = new PlayModel(session, playhead, Runnable::run, status);
             play.attach(new FakePlayer());
-            panels = new Panels(session, playhead, play, status, () -> {}, Tasks.DIRECT);
+            panels =
+                    new Panels(
+                            session,
+                            playhead,
+                            play,
+                            status,
+                            () -> {},
+                            Optional::empty,
+                            Tasks.DIRECT);
         }
 
         void layOut() {
@@ -139,6 +154,75 @@ class PanelPaintTest {
         assertThat(pixels(image, LimbColors.of(Limb.RIGHT_HAND))).isGreaterThan(1000);
         assertThat(pixels(image, LimbColors.of(Limb.LEFT_HAND))).isGreaterThan(1000);
         assertThat(pixels(image, LimbColors.of(Limb.RIGHT_FOOT))).isGreaterThan(300);
+    }
+
+    @ParameterizedTest(name = "{0} at {1} %")
+    @CsvSource({
+        "LIGHT, 100, 1280, 800",
+        "DARK, 100, 1280, 800",
+        "LIGHT, 200, 2560, 1440",
+        "DARK, 200, 2560, 1440"
+    })
+    void searchAndLadderArePaintedInEveryThemeAndSize(Theme theme, int zoom, int width, int height)
+            throws Exception {
+        Map<String, Consumer<Panels>> views = new LinkedHashMap<>();
+        views.put("ladder", panels -> panels.goTo(Panels.LADDER));
+        views.put(
+                "search-role",
+                panels -> {
+                    panels.goTo(Panels.SEARCH);
+                    press(panels, "Search");
+                });
+        views.put(
+                "search-groove",
+                panels -> {
+                    panels.goTo(Panels.SEARCH);
+                    press(panels, "From a groove");
+                    press(panels, "From the grid");
+                });
+        for (var view : views.entrySet()) {
+            BufferedImage image =
+                    with(
+                            theme,
+                            zoom,
+                            width,
+                            height,
+                            stage -> {
+                                view.getValue().accept(stage.panels);
+                                stage.layOut();
+                                stage.layOut();
+                                return stage.paint();
+                            });
+            Path folder = Files.createDirectories(Path.of("target", "screenshots"));
+            String name = "%s-%s-%d.png".formatted(view.getKey(), theme, zoom);
+            ImageIO.write(image, "png", folder.resolve(name).toFile());
+            BufferedImage lower = image.getSubimage(0, height * 5 / 8, width, height / 4);
+            assertThat(pixels(lower, Inks.FOCUS.color()))
+                    .as("bars of difficulty in %s", name)
+                    .isGreaterThan(400);
+        }
+    }
+
+    private static void press(Container within, String text) {
+        for (AbstractButton button : buttons(within)) {
+            if (button.getText().equals(text)) {
+                button.doClick(0);
+                return;
+            }
+        }
+        throw new AssertionError("no button is called " + text);
+    }
+
+    private static List<AbstractButton> buttons(Container within) {
+        List<AbstractButton> buttons = new ArrayList<>();
+        for (Component child : within.getComponents()) {
+            if (child instanceof AbstractButton button && button.getText() != null) {
+                buttons.add(button);
+            } else if (child instanceof Container inner) {
+                buttons.addAll(buttons(inner));
+            }
+        }
+        return buttons;
     }
 
     @Test

@@ -22,8 +22,12 @@ import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.kitweft.explore.search.Target;
 import org.kitweft.groove.Place;
+import org.kitweft.groove.Recipe;
+import org.kitweft.groove.Voicing;
 import org.kitweft.kit.SoundName;
+import org.kitweft.lesson.LessonItem;
 import org.kitweft.pattern.Letter;
 import org.kitweft.pattern.Sticking;
 import org.kitweft.ui.play.FakePlayer;
@@ -111,6 +115,78 @@ class WindowEndToEndTest {
                 () -> !window.session().recipe().sticking().equals(typed));
     }
 
+    @Test
+    void aTeacherClimbsTheLadderTakesItHomeAndSearches() throws Exception {
+        Recipe goal = window.session().recipe();
+        press(KeyEvent.VK_F12);
+        // The ladder is made off the event thread: press until its first rung is there to be heard.
+        awaitPressing(KeyEvent.VK_DOWN, "the first rung is heard", () -> !recipe().equals(goal));
+        assertThat(recipe().voicing()).isEqualTo(Voicing.plain(goal.kit()));
+        press(KeyEvent.VK_DOWN);
+        screenshot("ladder.png");
+        press(KeyEvent.VK_MULTIPLY);
+        await("all rungs are in the lesson", () -> items().size() > 2);
+        assertThat(items().get(items().size() - 1).recipe()).isEqualTo(goal);
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        await("one undo takes them all out", () -> items().isEmpty());
+
+        press(KeyEvent.VK_F9);
+        press(KeyEvent.VK_ALT, KeyEvent.VK_S);
+        robot.delay(1500);
+        Recipe before = recipe();
+        awaitPressingFromSearch("a groove that was found is heard", () -> !recipe().equals(before));
+        robot.delay(500);
+        screenshot("search-role.png");
+        press(KeyEvent.VK_ENTER);
+        press(KeyEvent.VK_MULTIPLY);
+        await("it is kept", () -> items().size() == 1 && items().get(0).recipe().equals(recipe()));
+
+        press(KeyEvent.VK_ALT, KeyEvent.VK_G);
+        press(KeyEvent.VK_ALT, KeyEvent.VK_D);
+        robot.delay(1000);
+        Recipe found = recipe();
+        awaitPressingFromSearch("another way to play it is taken", () -> !recipe().equals(found));
+        assertThat(Target.of(recipe().weave())).isEqualTo(Target.of(found.weave()));
+        screenshot("search-groove.png");
+    }
+
+    private Recipe recipe() {
+        return window.session().recipe();
+    }
+
+    private List<LessonItem> items() {
+        return window.session().session().lesson().items();
+    }
+
+    /** Down through the list that the search tab gives the keys to once something is found. */
+    private void awaitPressingFromSearch(String what, BooleanSupplier condition) throws Exception {
+        for (int i = 0; i < PATIENCE_SECONDS * 4; i++) {
+            press(KeyEvent.VK_F9);
+            press(KeyEvent.VK_DOWN);
+            robot.delay(100);
+            if (met(condition)) {
+                return;
+            }
+            robot.delay(150);
+        }
+        screenshot("failed.png");
+        throw new AssertionError("waited in vain until " + what);
+    }
+
+    private void awaitPressing(int key, String what, BooleanSupplier condition) throws Exception {
+        for (int i = 0; i < PATIENCE_SECONDS * 4 && !met(condition); i++) {
+            press(key);
+            robot.delay(100);
+        }
+        await(what, condition);
+    }
+
+    private static boolean met(BooleanSupplier condition) throws Exception {
+        boolean[] met = new boolean[1];
+        EventQueue.invokeAndWait(() -> met[0] = condition.getAsBoolean());
+        return met[0];
+    }
+
     private List<SoundName> path(Letter letter) {
         return window.session().recipe().voicing().letter(letter).orElseThrow().path();
     }
@@ -134,9 +210,7 @@ class WindowEndToEndTest {
     /** A slow machine may take its time; what never comes is a failure with its name. */
     private void await(String what, BooleanSupplier condition) throws Exception {
         for (int i = 0; i < PATIENCE_SECONDS * 20; i++) {
-            boolean[] met = new boolean[1];
-            EventQueue.invokeAndWait(() -> met[0] = condition.getAsBoolean());
-            if (met[0]) {
+            if (met(condition)) {
                 return;
             }
             robot.delay(50);

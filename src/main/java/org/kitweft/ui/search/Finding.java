@@ -1,0 +1,22 @@
+package org.kitweft.ui.search;
+
+import java.util.Objects;
+import org.kitweft.explore.difficulty.Difficulty;
+import org.kitweft.groove.Recipe;
+
+/**
+ * A row of a list that is heard row by row.
+ *
+ * @param recipe what is heard
+ * @param difficulty how hard it is
+ * @param lead what stands first: a score, a number
+ * @param words what there is to say of it
+ */
+public record Finding(Recipe recipe, Difficulty difficulty, String lead, String words) {
+    public Finding {
+        Objects.requireNonNull(recipe, "recipe");
+        Objects.requireNonNull(difficulty, "difficulty");
+        Objects.requireNonNull(lead, "lead");
+        Objects.requireNonNull(words, "words");
+    }
+}
