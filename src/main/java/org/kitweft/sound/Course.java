@@ -26,6 +26,13 @@ public sealed interface Course {
      */
     Practice.Loop loop(int index, int loops, Tempo tempo);
 
+    /**
+     * The first loop, from 0, from which on the tempo stays.
+     *
+     * @param loops those of the settings
+     */
+    int settled(int loops);
+
     /** All loops alike, at the tempo of the settings. */
     record Steady() implements Course {
         @Override
@@ -36,6 +43,11 @@ public sealed interface Course {
         @Override
         public Practice.Loop loop(int index, int loops, Tempo tempo) {
             return new Practice.Loop(tempo, true);
+        }
+
+        @Override
+        public int settled(int loops) {
+            return 0;
         }
     }
 
@@ -59,6 +71,11 @@ public sealed interface Course {
             int last = steps.tempi().size() - 1;
             return new Practice.Loop(steps.tempi().get(Math.min(step, last)), true);
         }
+
+        @Override
+        public int settled(int loops) {
+            return (steps.tempi().size() - 1) * Math.max(1, loops);
+        }
     }
 
     /**
@@ -78,6 +95,11 @@ public sealed interface Course {
         @Override
         public Practice.Loop loop(int index, int loops, Tempo tempo) {
             return practice.loop(index);
+        }
+
+        @Override
+        public int settled(int loops) {
+            return practice.settled();
         }
     }
 }
