@@ -62,7 +62,7 @@ final class Pass {
                         .map(Hit::ornament)
                         .noneMatch(o -> o.graceNotes() > 0 || o == Ornament.BUZZ);
         Tempo tempo = settings.loop(0).tempo();
-        int settled = settings.course().settled(settings.loops());
+        int settled = settings.course().settled();
         for (int loop = 1; loop <= settled; loop++) {
             Tempo next = settings.loop(loop).tempo();
             if (!next.equals(tempo)) {

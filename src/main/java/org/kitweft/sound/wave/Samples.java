@@ -15,6 +15,8 @@ import java.nio.file.StandardOpenOption;
  * closed.
  */
 final class Samples implements Closeable {
+    private static final String FOLDER = System.getProperty("java.io.tmpdir", "");
+
     private final FileChannel file;
     private ByteBuffer bytes = ByteBuffer.allocate(0).order(ByteOrder.LITTLE_ENDIAN);
 
@@ -53,8 +55,13 @@ final class Samples implements Closeable {
     void add(float[] samples, int count) throws IOException {
         ByteBuffer buffer = buffer(count);
         buffer.asFloatBuffer().put(samples, 0, count);
-        while (buffer.hasRemaining()) {
-            file.write(buffer);
+        try {
+            while (buffer.hasRemaining()) {
+                file.write(buffer);
+            }
+        } catch (IOException e) {
+            throw new IOException(
+                    "the folder for temporary files, %s: %s".formatted(FOLDER, e.getMessage()), e);
         }
     }
 

@@ -29,8 +29,10 @@ import org.kitweft.ui.groove.LayerTable;
 import org.kitweft.ui.groove.VoicingTable;
 import org.kitweft.ui.kit.KitPanel;
 import org.kitweft.ui.lesson.LessonPanel;
+import org.kitweft.ui.mix.MixerPanel;
 import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.play.Playhead;
+import org.kitweft.ui.practice.PracticePanel;
 import org.kitweft.ui.session.Notices;
 import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.staff.StaffPanel;
@@ -56,6 +58,7 @@ final class Panels extends JPanel {
     private final transient Notices notices;
     private final transient Playhead playhead;
     private final transient Tasks tasks;
+    private final transient PlayModel play;
     private final StickingBar sticking;
     private final KitPanel kit;
     private final GrooveGrid groove;
@@ -86,6 +89,7 @@ final class Panels extends JPanel {
         this.status = status;
         this.playhead = playhead;
         this.tasks = tasks;
+        this.play = play;
         sticking = new StickingBar(session, status, chooser);
         kit = new KitPanel(session, playhead, play::audition);
         groove = new GrooveGrid(session, playhead);
@@ -138,6 +142,8 @@ final class Panels extends JPanel {
         tab("Possibilities", this::possibilities);
         tab("Voicing", () -> scrolling(new VoicingTable(session, notices)));
         tab("Layers", () -> scrolling(new LayerTable(session, notices)));
+        tab("Mixer", () -> scrolling(new MixerPanel(play)));
+        tab("Practice", () -> scrolling(new PracticePanel(session, play)));
         lower.addChangeListener(e -> make(lower.getSelectedIndex()));
     }
 

@@ -28,6 +28,7 @@ import org.kitweft.ui.theme.Theme;
  * @param lessonDrawer whether the lesson is shown
  * @param folder where files were opened or saved last; empty: the user's own
  * @param bank the user's own sound bank; empty: the built-in one
+ * @param mix the balance of the mixer, as {@link org.kitweft.ui.mix.MixText} writes it
  */
 record WindowSettings(
         int width,
@@ -38,7 +39,8 @@ record WindowSettings(
         int tempo,
         boolean lessonDrawer,
         String folder,
-        String bank) {
+        String bank,
+        String mix) {
 
     static final WindowSettings FIRST =
             new WindowSettings(
@@ -49,6 +51,7 @@ record WindowSettings(
                     100,
                     Tempo.DEFAULT.beatsPerMinute(),
                     false,
+                    "",
                     "",
                     "");
 
@@ -109,7 +112,8 @@ record WindowSettings(
                 number(p, "tempo", FIRST.tempo()),
                 Boolean.parseBoolean(p.getProperty("lessonDrawer")),
                 p.getProperty("folder", ""),
-                p.getProperty("bank", ""));
+                p.getProperty("bank", ""),
+                p.getProperty("mix", ""));
     }
 
     private static int number(Properties p, String key, int otherwise) {
@@ -146,6 +150,7 @@ record WindowSettings(
         p.setProperty("lessonDrawer", Boolean.toString(lessonDrawer));
         p.setProperty("folder", folder());
         p.setProperty("bank", bank);
+        p.setProperty("mix", mix);
         SafeFile.write(
                 file,
                 SafeFile.Existing.REPLACE,
@@ -158,36 +163,41 @@ record WindowSettings(
 
     WindowSettings withTheme(Theme other) {
         return new WindowSettings(
-                width, height, maximised, other, zoom, tempo, lessonDrawer, folder, bank);
+                width, height, maximised, other, zoom, tempo, lessonDrawer, folder, bank, mix);
     }
 
     WindowSettings withZoom(int other) {
         return new WindowSettings(
-                width, height, maximised, theme, other, tempo, lessonDrawer, folder, bank);
+                width, height, maximised, theme, other, tempo, lessonDrawer, folder, bank, mix);
     }
 
     WindowSettings withFolder(String other) {
         return new WindowSettings(
-                width, height, maximised, theme, zoom, tempo, lessonDrawer, other, bank);
+                width, height, maximised, theme, zoom, tempo, lessonDrawer, other, bank, mix);
     }
 
     WindowSettings withBank(String other) {
         return new WindowSettings(
-                width, height, maximised, theme, zoom, tempo, lessonDrawer, folder, other);
+                width, height, maximised, theme, zoom, tempo, lessonDrawer, folder, other, mix);
+    }
+
+    WindowSettings withMix(String other) {
+        return new WindowSettings(
+                width, height, maximised, theme, zoom, tempo, lessonDrawer, folder, bank, other);
     }
 
     WindowSettings withLessonDrawer(boolean other) {
         return new WindowSettings(
-                width, height, maximised, theme, zoom, tempo, other, folder, bank);
+                width, height, maximised, theme, zoom, tempo, other, folder, bank, mix);
     }
 
     WindowSettings withTempo(int other) {
         return new WindowSettings(
-                width, height, maximised, theme, zoom, other, lessonDrawer, folder, bank);
+                width, height, maximised, theme, zoom, other, lessonDrawer, folder, bank, mix);
     }
 
     WindowSettings withWindow(int otherWidth, int otherHeight, boolean max) {
         return new WindowSettings(
-                otherWidth, otherHeight, max, theme, zoom, tempo, lessonDrawer, folder, bank);
+                otherWidth, otherHeight, max, theme, zoom, tempo, lessonDrawer, folder, bank, mix);
     }
 }

@@ -57,7 +57,8 @@ class BuiltInBankTest {
     void isBuiltOnceAndFoundAgain(@TempDir Path home) throws IOException {
         Path folder = home.resolve("not/yet/there");
         Files.createDirectories(folder);
-        Path made = BuiltInBank.export(TestBank.bytes(), folder.resolve(BuiltInBank.fileName()));
+        Path made =
+                BuiltInBank.export(TestBank.bytes(), folder.resolve(BuiltInBank.fileName()), false);
         List<Integer> rendered = new ArrayList<>();
         Path found =
                 BuiltInBank.cachedIn(
@@ -145,7 +146,7 @@ class BuiltInBankTest {
     @Test
     void neverOverwritesWhatTheUserHas(@TempDir Path folder) throws IOException {
         Path mine = Files.writeString(folder.resolve("mine.sf2"), "precious");
-        assertThatThrownBy(() -> BuiltInBank.export(new byte[10], mine))
+        assertThatThrownBy(() -> BuiltInBank.export(new byte[10], mine, false))
                 .isInstanceOf(FileAlreadyExistsException.class);
         assertThat(mine).hasContent("precious");
     }
@@ -153,7 +154,8 @@ class BuiltInBankTest {
     @Test
     void aFolderThatCannotBeMadeIsAnIoException(@TempDir Path home) throws IOException {
         Path file = Files.writeString(home.resolve("file"), "in the way");
-        assertThatThrownBy(() -> BuiltInBank.export(TestBank.bytes(), file.resolve("bank.sf2")))
+        assertThatThrownBy(
+                        () -> BuiltInBank.export(TestBank.bytes(), file.resolve("bank.sf2"), false))
                 .isInstanceOf(IOException.class);
         assertThat(file).hasContent("in the way");
     }

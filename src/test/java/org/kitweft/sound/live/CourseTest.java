@@ -46,7 +46,7 @@ class CourseTest {
     static List<PlaySettings> courses() {
         return List.of(
                 SETTINGS.withLoops(9).withCourse(RISING),
-                SETTINGS.withCourse(new Course.Stepped(TempoSteps.parse("61, 144, 37"))),
+                SETTINGS.withCourse(new Course.Stepped(TempoSteps.parse("61, 144, 37"), 3, false)),
                 SETTINGS.withLoops(6)
                         .withCourse(
                                 new Course.Practised(
