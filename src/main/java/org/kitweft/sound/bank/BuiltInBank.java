@@ -20,7 +20,7 @@ import org.kitweft.sound.bank.soundfont.SoundFontWriter;
  */
 public final class BuiltInBank {
     /** Raised whenever the bank's bytes change, so that an older copy is not used again. */
-    public static final int VERSION = 1;
+    public static final int VERSION = 2;
 
     /** The bank's name inside the file. */
     public static final String NAME = "Kitweft";
