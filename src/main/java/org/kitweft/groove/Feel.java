@@ -8,6 +8,9 @@ package org.kitweft.groove;
  * distance: what fell on 2 and 4 falls on the 3 of each bar. Double time: the drums play their bars
  * twice while the bars go by once, every stroke at half its distance: what fell on 2 and 4 falls on
  * every "and". (Common practice, no source.)
+ *
+ * <p>This is how a phrase is played, whatever its steps; {@link Recipe#halfTime()} and {@link
+ * Recipe#doubleTime()} write a groove down anew, where its steps allow it.
  */
 public enum Feel {
     /** At half the written speed. */

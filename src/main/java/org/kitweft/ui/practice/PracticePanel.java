@@ -62,12 +62,12 @@ public final class PracticePanel extends JPanel {
     private void fill() {
         way(Way.STEADY, "Steady", 'y', "The tempo stays");
         way(Way.RISE, "Rise by", 'R', "The tempo rises from that at the foot of the window");
-        way(Way.STEPS, "Steps", 'p', "The tempo goes through steps, in playing order");
+        way(Way.STEPS, "Steps", 'S', "The tempo goes through steps, in playing order");
         tip(rise, "Rise", "Beats a minute by which the tempo rises, 1 to 50");
         tip(ceiling, "Ceiling", "The fastest it rises to, in beats a minute, 20 to 400");
         tip(loopsEach, "Loops at each tempo", "Loops before the next tempo, 1 to 100");
         tip(steps, "Tempo steps", "Beats a minute one after the other, as in 60 66 72; Enter");
-        lesson.setMnemonic('F');
+        lesson.setMnemonic('l');
         tip(
                 dropOut,
                 "Every other loop silent",

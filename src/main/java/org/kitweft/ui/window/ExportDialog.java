@@ -21,6 +21,9 @@ import org.kitweft.sound.PlaySettings;
 final class ExportDialog extends JPanel {
     private static final long serialVersionUID = 1;
 
+    /** Of the parts, in their order. */
+    private static final String MNEMONICS = "dkamp";
+
     private final transient Phrase phrase;
     private final transient PlaySettings heard;
     private final JSpinner choruses;
@@ -47,7 +50,7 @@ final class ExportDialog extends JPanel {
         choruses.setToolTipText("How often the bars are played; with tempo steps, at each of them");
         countIn.setToolTipText("Bars of click before the first, 0 to 8");
         row("Choruses", 'C', choruses);
-        row("Count-in, bars", 'b', countIn);
+        row("Count-in, bars", 'n', countIn);
         add(new JLabel("In the file"), "top");
         add(parts(first));
         ExportChoices.practice(heard)
@@ -76,7 +79,7 @@ final class ExportDialog extends JPanel {
         JPanel boxes = new JPanel(new MigLayout("insets 0, gapx 10"));
         for (Part part : Part.values()) {
             JCheckBox box = new JCheckBox(part.id(), first.parts().contains(part));
-            box.setMnemonic(part.id().charAt(0));
+            box.setMnemonic(MNEMONICS.charAt(part.ordinal()));
             box.setToolTipText("Leave the %s out to play that part yourself".formatted(part.id()));
             box.addActionListener(e -> follow());
             parts.put(part, box);
