@@ -74,7 +74,7 @@ final class PlayOptions {
     private Course course() {
         return tempoSteps == null
                 ? Course.STEADY
-                : new Course.Stepped(TempoSteps.parse(tempoSteps));
+                : new Course.Stepped(TempoSteps.parse(tempoSteps), loops, false);
     }
 
     PlaySettings settings() {

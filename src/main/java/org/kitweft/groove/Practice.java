@@ -9,7 +9,7 @@ import java.util.Objects;
  * @param rise beats a minute by which it gets faster, 0 to 50; 0: it stays
  * @param loopsPerTempo loops before it rises, 1 to 100
  * @param ceiling the fastest tempo, not below the start
- * @param dropOut whether every other loop is silent but for what keeps on counting
+ * @param dropOut whether every other loop is silent, the click too: does the pulse hold?
  */
 public record Practice(Tempo start, int rise, int loopsPerTempo, Tempo ceiling, boolean dropOut) {
 
@@ -53,5 +53,11 @@ public record Practice(Tempo start, int rise, int loopsPerTempo, Tempo ceiling, 
         long risen = start.beatsPerMinute() + (long) rise * (index / loopsPerTempo);
         Tempo tempo = new Tempo((int) Math.min(risen, ceiling.beatsPerMinute()));
         return new Loop(tempo, !dropOut || index % 2 == 0);
+    }
+
+    /** The first loop, from 0, from which on the tempo stays. */
+    public int settled() {
+        int way = ceiling.beatsPerMinute() - start.beatsPerMinute();
+        return rise == 0 ? 0 : (way + rise - 1) / rise * loopsPerTempo;
     }
 }

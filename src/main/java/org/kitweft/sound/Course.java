@@ -26,6 +26,9 @@ public sealed interface Course {
      */
     Practice.Loop loop(int index, int loops, Tempo tempo);
 
+    /** The first loop, from 0, from which on the tempo stays. */
+    int settled();
+
     /** All loops alike, at the tempo of the settings. */
     record Steady() implements Course {
         @Override
@@ -37,27 +40,46 @@ public sealed interface Course {
         public Practice.Loop loop(int index, int loops, Tempo tempo) {
             return new Practice.Loop(tempo, true);
         }
+
+        @Override
+        public int settled() {
+            return 0;
+        }
     }
 
     /**
-     * One tempo after the other, each for as many loops as the settings say; without end, each
-     * once, and the last one on and on.
+     * One tempo after the other; without end, the last one on and on. Loops may drop out as in
+     * {@link Practice}.
+     *
+     * @param loopsEach how many loops each tempo lasts, 1 to {@value PlaySettings#MOST_LOOPS}
+     * @param dropOut whether every other loop is silent
      */
-    record Stepped(TempoSteps steps) implements Course {
+    record Stepped(TempoSteps steps, int loopsEach, boolean dropOut) implements Course {
         public Stepped {
             Objects.requireNonNull(steps, "steps");
+            if (loopsEach < 1 || loopsEach > PlaySettings.MOST_LOOPS) {
+                throw new IllegalArgumentException(
+                        "%d loops for each tempo: expected 1 to %d"
+                                .formatted(loopsEach, PlaySettings.MOST_LOOPS));
+            }
         }
 
         @Override
         public int loopsInAll(int loops) {
-            return loops * steps.tempi().size();
+            return loops == PlaySettings.ENDLESS ? loops : loopsEach * steps.tempi().size();
         }
 
         @Override
         public Practice.Loop loop(int index, int loops, Tempo tempo) {
-            int step = index / Math.max(1, loops);
             int last = steps.tempi().size() - 1;
-            return new Practice.Loop(steps.tempi().get(Math.min(step, last)), true);
+            return new Practice.Loop(
+                    steps.tempi().get(Math.min(index / loopsEach, last)),
+                    !dropOut || index % 2 == 0);
+        }
+
+        @Override
+        public int settled() {
+            return (steps.tempi().size() - 1) * loopsEach;
         }
     }
 
@@ -78,6 +100,11 @@ public sealed interface Course {
         @Override
         public Practice.Loop loop(int index, int loops, Tempo tempo) {
             return practice.loop(index);
+        }
+
+        @Override
+        public int settled() {
+            return practice.settled();
         }
     }
 }

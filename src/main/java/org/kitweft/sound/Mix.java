@@ -13,17 +13,20 @@ import java.util.Objects;
  */
 public record Mix(Map<Part, Strip> strips) {
     /**
-     * Everyone is heard. Levels are our own choice, not measured: the drums lead, the bass stands
-     * beside them, the chords behind.
+     * Everyone is heard: the drums lead, the bass stands beside them, 2 LU below, the click 3, the
+     * punches 4 and the chords 6. That order is our own choice; the levels are measured to give it
+     * with our own bank, as the median of the seven styles with the opening groove (integrated
+     * loudness of ITU-R BS.1770-4 of each part alone; a test holds it). The loudest full mix peaks
+     * at half of full scale.
      */
     public static final Mix DEFAULT =
             new Mix(
                     Map.of(
-                            Part.DRUMS, Strip.at(0.6),
-                            Part.CLICK, Strip.at(0.6),
-                            Part.BASS, Strip.at(0.6),
-                            Part.COMPING, Strip.at(0.4),
-                            Part.PUNCHES, Strip.at(0.5)));
+                            Part.DRUMS, Strip.at(0.55),
+                            Part.CLICK, Strip.at(0.95),
+                            Part.BASS, Strip.at(0.8),
+                            Part.COMPING, Strip.at(0.75),
+                            Part.PUNCHES, Strip.at(0.53)));
 
     public Mix {
         Map<Part, Strip> copy = new EnumMap<>(Part.class);

@@ -1,6 +1,6 @@
 package org.kitweft.sound;
 
-import org.kitweft.groove.Grid;
+import org.kitweft.groove.Meter;
 import org.kitweft.groove.Tempo;
 import org.kitweft.groove.Ticks;
 
@@ -30,18 +30,18 @@ final class Ornaments {
     private Ornaments() {}
 
     /** Ticks from a grace note to the next note. */
-    static long graceTicks(Grid grid, Tempo tempo) {
-        return spacing(GRACE_SECONDS, GRACE_SHARE, grid, tempo);
+    static long graceTicks(long stepTicks, Meter meter, Tempo tempo) {
+        return spacing(GRACE_SECONDS, GRACE_SHARE, stepTicks, meter, tempo);
     }
 
     /** Ticks from bounce to bounce. */
-    static long bounceTicks(Grid grid, Tempo tempo) {
-        return spacing(BOUNCE_SECONDS, BOUNCE_SHARE, grid, tempo);
+    static long bounceTicks(long stepTicks, Meter meter, Tempo tempo) {
+        return spacing(BOUNCE_SECONDS, BOUNCE_SHARE, stepTicks, meter, tempo);
     }
 
     /** The strokes of a buzz, the first included. */
-    static int bounces(Grid grid, Tempo tempo) {
-        long fitting = (grid.stepTicks() - 1) / bounceTicks(grid, tempo) + 1;
+    static int bounces(long stepTicks, Meter meter, Tempo tempo) {
+        long fitting = (stepTicks - 1) / bounceTicks(stepTicks, meter, tempo) + 1;
         return (int) Math.min(fitting, MOST_BOUNCES);
     }
 
@@ -52,9 +52,10 @@ final class Ornaments {
                 : Math.max(1, (int) Math.round(velocity * 0.6 * Math.pow(0.92, bounce - 1)));
     }
 
-    private static long spacing(double seconds, int share, Grid grid, Tempo tempo) {
-        double unitSeconds = tempo.seconds(UNIT, grid.meter());
-        long most = grid.stepTicks() / share / UNIT;
+    private static long spacing(
+            double seconds, int share, long stepTicks, Meter meter, Tempo tempo) {
+        double unitSeconds = tempo.seconds(UNIT, meter);
+        long most = stepTicks / share / UNIT;
         return Math.max(1, Math.min(Math.round(seconds / unitSeconds), most)) * UNIT;
     }
 }

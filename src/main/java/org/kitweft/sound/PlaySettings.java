@@ -22,6 +22,7 @@ import org.kitweft.kit.Limb;
  * @param level loudness, 0 silent to 1 full scale; a gain, not decibels
  * @param mix which parts are heard, how loud and where
  * @param course how the loops differ; where it sets tempi of its own, they go before {@code tempo}
+ * @param stretch which bars a loop has, in half time, as written or in double time
  */
 public record PlaySettings(
         Tempo tempo,
@@ -32,7 +33,8 @@ public record PlaySettings(
         Set<Limb> solo,
         double level,
         Mix mix,
-        Course course) {
+        Course course,
+        Stretch stretch) {
     /** Looping until stopped. */
     public static final int ENDLESS = 0;
 
@@ -56,12 +58,14 @@ public record PlaySettings(
                     Set.of(),
                     LOW_LEVEL,
                     Mix.DEFAULT,
-                    Course.STEADY);
+                    Course.STEADY,
+                    Stretch.WHOLE);
 
     public PlaySettings {
         Objects.requireNonNull(tempo, "tempo");
         Objects.requireNonNull(mix, "mix");
         Objects.requireNonNull(course, "course");
+        Objects.requireNonNull(stretch, "stretch");
         check("loops", loops, MOST_LOOPS);
         check("count-in bars", countInBars, MOST_COUNT_IN);
         if (!(level >= 0 && level <= 1)) {
@@ -92,48 +96,62 @@ public record PlaySettings(
 
     /** The same at another tempo. */
     public PlaySettings withTempo(Tempo other) {
-        return new PlaySettings(other, loops, countInBars, click, muted, solo, level, mix, course);
+        return new PlaySettings(
+                other, loops, countInBars, click, muted, solo, level, mix, course, stretch);
     }
 
     /** The same played another number of times. */
     public PlaySettings withLoops(int other) {
-        return new PlaySettings(tempo, other, countInBars, click, muted, solo, level, mix, course);
+        return new PlaySettings(
+                tempo, other, countInBars, click, muted, solo, level, mix, course, stretch);
     }
 
     /** The same with another count-in. */
     public PlaySettings withCountInBars(int other) {
-        return new PlaySettings(tempo, loops, other, click, muted, solo, level, mix, course);
+        return new PlaySettings(
+                tempo, loops, other, click, muted, solo, level, mix, course, stretch);
     }
 
     /** The same with or without click. */
     public PlaySettings withClick(boolean other) {
-        return new PlaySettings(tempo, loops, countInBars, other, muted, solo, level, mix, course);
+        return new PlaySettings(
+                tempo, loops, countInBars, other, muted, solo, level, mix, course, stretch);
     }
 
     /** The same with exactly these limbs muted. */
     public PlaySettings withMuted(Set<Limb> other) {
-        return new PlaySettings(tempo, loops, countInBars, click, other, solo, level, mix, course);
+        return new PlaySettings(
+                tempo, loops, countInBars, click, other, solo, level, mix, course, stretch);
     }
 
     /** The same with exactly these limbs solo. */
     public PlaySettings withSolo(Set<Limb> other) {
-        return new PlaySettings(tempo, loops, countInBars, click, muted, other, level, mix, course);
+        return new PlaySettings(
+                tempo, loops, countInBars, click, muted, other, level, mix, course, stretch);
     }
 
     /** The same at another level. */
     public PlaySettings withLevel(double other) {
-        return new PlaySettings(tempo, loops, countInBars, click, muted, solo, other, mix, course);
+        return new PlaySettings(
+                tempo, loops, countInBars, click, muted, solo, other, mix, course, stretch);
     }
 
     /** The same on another mix. */
     public PlaySettings withMix(Mix other) {
         return new PlaySettings(
-                tempo, loops, countInBars, click, muted, solo, level, other, course);
+                tempo, loops, countInBars, click, muted, solo, level, other, course, stretch);
     }
 
     /** The same on another course. */
     public PlaySettings withCourse(Course other) {
-        return new PlaySettings(tempo, loops, countInBars, click, muted, solo, level, mix, other);
+        return new PlaySettings(
+                tempo, loops, countInBars, click, muted, solo, level, mix, other, stretch);
+    }
+
+    /** The same with other bars, or at another feel. */
+    public PlaySettings withStretch(Stretch other) {
+        return new PlaySettings(
+                tempo, loops, countInBars, click, muted, solo, level, mix, course, other);
     }
 
     /** How many loops there are in all; {@value #ENDLESS} without end. */

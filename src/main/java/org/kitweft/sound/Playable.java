@@ -48,4 +48,40 @@ public record Playable(Phrase phrase, List<BandPart> band) {
     public static Playable of(Phrase phrase, Arrangement arrangement) {
         return new Playable(phrase, arrangement.play(phrase));
     }
+
+    /**
+     * Some of its bars, to be practised alone; notes of the band that reach beyond them are cut.
+     *
+     * @param from the first bar, from 1
+     * @param to the last bar
+     * @throws IllegalArgumentException if the phrase does not have them
+     */
+    public Playable bars(int from, int to) {
+        Phrase cut = phrase.bars(from, to);
+        long start = from == 1 ? 0 : phrase.bars(1, from - 1).ticks();
+        long end = start + cut.ticks();
+        List<BandPart> players =
+                band.stream()
+                        .map(
+                                player ->
+                                        new BandPart(
+                                                player.name(),
+                                                player.channel(),
+                                                player.program(),
+                                                player.notes().stream()
+                                                        .filter(n -> n.tick() >= start)
+                                                        .filter(n -> n.tick() < end)
+                                                        .map(n -> cut(n, start, end))
+                                                        .toList()))
+                        .toList();
+        return new Playable(cut, players);
+    }
+
+    private static BandNote cut(BandNote note, long start, long end) {
+        return new BandNote(
+                note.tick() - start,
+                Math.min(note.end(), end) - note.tick(),
+                note.key(),
+                note.velocity());
+    }
 }

@@ -69,13 +69,15 @@ public interface Player extends AutoCloseable {
 
     /**
      * Sounds with another sound bank, an SF2 or DLS file, as soon as it is loaded. A file that is
-     * none is told to the listeners in one line, and the former bank stays.
+     * none is told to the listeners in one line and kept as the {@link #notice()}, and the former
+     * bank stays.
      */
     void useBank(Path file);
 
     /**
-     * Why nothing is heard, in words for people: no audio device, or the sound bank is still being
-     * made ready; empty if all is well.
+     * Why nothing is heard, or with other sounds than wanted, in words for people: no audio device,
+     * the sound bank is still being made ready, or the one that was asked for last could not be
+     * had; empty if all is well.
      */
     Optional<String> notice();
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.kitweft.groove.Hit;
 import org.kitweft.groove.Place;
+import org.kitweft.groove.Practice;
 
 /**
  * Is told what a {@link Player} does. Called on the sound thread: return at once, and cross over to
@@ -17,9 +18,17 @@ public interface PlayerListener {
      *
      * @param hits that sound now, muted limbs left out; empty where the step is silent
      * @param place the step; its bar counts through the phrase
-     * @param tick from the start of the phrase
+     * @param tick from the start of the loop
      */
     default void struck(List<Hit> hits, Place place, long tick) {}
+
+    /**
+     * Another loop is reached, or what this one is like has changed; before its first step.
+     *
+     * @param number from 1, counted from where the course of the settings began
+     * @param loop its tempo, and whether it sounds
+     */
+    default void loop(int number, Practice.Loop loop) {}
 
     /** Playing starts or has stopped; the last strokes may ring on after that. */
     default void state(boolean playing) {}

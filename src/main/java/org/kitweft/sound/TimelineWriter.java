@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import org.kitweft.band.BandNote;
 import org.kitweft.band.BandPart;
+import org.kitweft.groove.Feel;
 import org.kitweft.groove.Hit;
 import org.kitweft.groove.Meter;
 import org.kitweft.groove.Phrase;
@@ -21,6 +22,8 @@ final class TimelineWriter {
     private final Playable playable;
     private final Phrase phrase;
     private final PlaySettings settings;
+    private final Feel feel;
+    private final long loopTicks;
     private final Click click;
     private final Map<Tempo, List<Note>> hits = new HashMap<>();
     private final Map<Part, List<Note>> notes = new EnumMap<>(Part.class);
@@ -28,28 +31,38 @@ final class TimelineWriter {
     private final List<Pace> paces = new ArrayList<>();
 
     TimelineWriter(Playable playable, PlaySettings settings) {
-        this.playable = playable;
-        this.phrase = playable.phrase();
+        this.playable = settings.stretch().of(playable);
+        this.phrase = this.playable.phrase();
         this.settings = settings;
+        this.feel = settings.stretch().feel();
+        this.loopTicks = feel.rounds() * phrase.ticks();
         this.click = Click.beside(phrase.sections().get(0).groove().kit());
     }
 
     Timeline write() {
         int loops = Math.max(1, settings.loopsInAll());
-        if ((long) loops * phrase.bars() > Timeline.MAX_BARS) {
+        int bars = feel.rounds() * phrase.bars();
+        if ((long) loops * bars > Timeline.MAX_BARS) {
             throw new IllegalArgumentException(
                     "%d loops of %d bars: expected at most %d bars in all"
-                            .formatted(loops, phrase.bars(), Timeline.MAX_BARS));
+                            .formatted(loops, bars, Timeline.MAX_BARS));
         }
         long from = countIn();
         for (int index = 0; index < loops; index++) {
             Practice.Loop loop = settings.loop(index);
-            addSections(index * phrase.ticks(), loop, name(index, loops, loop.tempo()));
+            String name = name(index, loops, loop.tempo());
+            for (int round = 0; round < feel.rounds(); round++) {
+                long at = index * loopTicks + round * phrase.ticks();
+                addSections(at, loop, name);
+                if (loop.sounds()) {
+                    addBand(at);
+                }
+            }
             if (loop.sounds()) {
-                addNotes(index * phrase.ticks(), loop.tempo());
+                addDrums(index * loopTicks, loop.tempo());
             }
         }
-        return new Timeline(tracks(), new TempoMap(paces), markers, from, loops * phrase.ticks());
+        return new Timeline(tracks(), new TempoMap(paces), markers, from, loops * loopTicks);
     }
 
     private String name(int index, int loops, Tempo tempo) {
@@ -82,11 +95,17 @@ final class TimelineWriter {
         notes.computeIfAbsent(part, any -> new ArrayList<>()).addAll(more);
     }
 
-    private void addNotes(long at, Tempo tempo) {
+    private void addDrums(long at, Tempo tempo) {
         if (settings.mix().hears(Part.DRUMS)) {
-            List<Note> onePass = hits.computeIfAbsent(tempo, this::onePass);
-            add(Part.DRUMS, onePass.stream().map(note -> note.later(at)).toList());
+            List<Note> oneTurn = hits.computeIfAbsent(tempo, this::oneTurn);
+            for (int turn = 0; turn < feel.turns(); turn++) {
+                long turnAt = at + turn * feel.scaled(phrase.ticks());
+                add(Part.DRUMS, oneTurn.stream().map(note -> note.later(turnAt)).toList());
+            }
         }
+    }
+
+    private void addBand(long at) {
         for (BandPart player : playable.band()) {
             Part part = Part.of(player.name());
             if (settings.mix().hears(part)) {
@@ -108,19 +127,19 @@ final class TimelineWriter {
                 part);
     }
 
-    private List<Note> onePass(Tempo tempo) {
-        List<Note> onePass = new ArrayList<>();
+    private List<Note> oneTurn(Tempo tempo) {
+        List<Note> oneTurn = new ArrayList<>();
         long at = 0;
         for (Section section : phrase.sections()) {
             Struck struck = new Struck(section.groove(), settings.withTempo(tempo));
             for (Hit hit : section.groove().hits()) {
                 for (Note note : struck.notes(hit)) {
-                    onePass.add(note.later(at));
+                    oneTurn.add(note.later(at));
                 }
             }
-            at += section.groove().ticks();
+            at += feel.scaled(section.groove().ticks());
         }
-        return onePass;
+        return oneTurn;
     }
 
     private void addSections(long start, Practice.Loop loop, String name) {

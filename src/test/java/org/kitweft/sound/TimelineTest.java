@@ -230,7 +230,8 @@ class TimelineTest {
     @Test
     void tempoStepsFollowEachOtherInOneTimeline() {
         PlaySettings stepped =
-                ONCE.withLoops(2).withCourse(new Course.Stepped(TempoSteps.parse("60, 66, 72")));
+                ONCE.withLoops(2)
+                        .withCourse(new Course.Stepped(TempoSteps.parse("60, 66, 72"), 2, false));
         Timeline timeline = Timeline.of(withBand(), stepped);
         assertThat(timeline.tempo().paces())
                 .extracting(pace -> pace.tempo().beatsPerMinute())

@@ -1,13 +1,12 @@
 package org.kitweft.sound.bank;
 
 import java.io.IOException;
-import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Optional;
+import org.kitweft.file.SafeFile;
+import org.kitweft.file.SafeFile.Existing;
 import org.kitweft.sound.bank.soundfont.Sample;
 import org.kitweft.sound.bank.soundfont.SoundFont;
 import org.kitweft.sound.bank.soundfont.SoundFontWriter;
@@ -21,7 +20,7 @@ import org.kitweft.sound.bank.soundfont.SoundFontWriter;
  */
 public final class BuiltInBank {
     /** Raised whenever the bank's bytes change, so that an older copy is not used again. */
-    public static final int VERSION = 1;
+    public static final int VERSION = 2;
 
     /** The bank's name inside the file. */
     public static final String NAME = "Kitweft";
@@ -90,41 +89,23 @@ public final class BuiltInBank {
         }
         byte[] bank = build(progress);
         Files.createDirectories(folder);
-        return write(bank, file);
+        return write(bank, file, Existing.REPLACE);
     }
 
     /**
      * Writes a copy for the user.
      *
-     * @throws FileAlreadyExistsException if {@code target} is there already
-     * @throws IOException if it can't be written; no half-written file is left
+     * @param replace whether a file that exists is replaced
+     * @throws java.nio.file.FileAlreadyExistsException if it exists and is not to be replaced
+     * @throws IOException if it can't be written, in a sentence that names it; no half-written file
+     *     is left
      */
-    public static Path export(byte[] bank, Path target) throws IOException {
-        if (Files.exists(target)) {
-            throw new FileAlreadyExistsException(target.toString(), null, "would be overwritten");
-        }
-        return write(bank, target);
+    public static Path export(byte[] bank, Path target, boolean replace) throws IOException {
+        return write(bank, target, replace ? Existing.REPLACE : Existing.KEEP);
     }
 
-    private static Path write(byte[] bank, Path target) throws IOException {
-        Path folder = target.toAbsolutePath().getParent();
-        Path part = Files.createTempFile(folder, "kitweft-bank", ".part");
-        try {
-            Files.write(part, bank);
-            move(part, target);
-        } finally {
-            Files.deleteIfExists(part);
-        }
+    private static Path write(byte[] bank, Path target, Existing existing) throws IOException {
+        SafeFile.write(target, existing, out -> out.write(bank));
         return target;
-    }
-
-    private static void move(Path part, Path target) throws IOException {
-        try {
-            Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
-        } catch (AtomicMoveNotSupportedException e) {
-            // Some network folders can't; the file is whole either way, since it was written
-            // beside.
-            Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
-        }
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
+import org.kitweft.groove.Practice;
 import org.kitweft.sound.PlayerListener;
 
 /** Tells all listeners; one that fails does not stop the sound. */
@@ -20,6 +21,10 @@ final class Listeners {
 
     void struck(Cue cue) {
         tell(listener -> listener.struck(cue.hits(), cue.place(), cue.tick()));
+    }
+
+    void loop(int number, Practice.Loop loop) {
+        tell(listener -> listener.loop(number, loop));
     }
 
     void state(boolean playing) {

@@ -56,6 +56,7 @@ public final class LivePlayer implements Player {
     private volatile PlaySettings settings = PlaySettings.DEFAULT;
     private volatile @Nullable Playable playable;
     private volatile Optional<String> notice = Optional.empty();
+    private volatile Optional<String> bankFault = Optional.empty();
     private volatile boolean waitingForBank = true;
 
     // Of the devices thread only.
@@ -138,15 +139,18 @@ public final class LivePlayer implements Player {
         try {
             NoteStream stream = NoteStream.open(source.load());
             waitingForBank = false;
+            bankFault = Optional.empty();
             sound.post(() -> sound.use(stream));
             tellNotice();
         } catch (IOException e) {
-            sound.post(() -> listeners.fault(String.valueOf(e.getMessage())));
             if (first) {
                 load(Bank::ofTheJdk, false);
             }
+            String message = String.valueOf(e.getMessage());
             waitingForBank = false;
+            bankFault = Optional.of(message); // kept: perhaps nobody listens yet
             tellNotice();
+            sound.post(() -> listeners.fault(message));
         }
     }
 
@@ -296,8 +300,7 @@ public final class LivePlayer implements Player {
 
     @Override
     public Optional<String> notice() {
-        Optional<String> fault = notice;
-        return fault.isEmpty() && waitingForBank ? Optional.of(WAITING) : fault;
+        return notice.or(() -> waitingForBank ? Optional.of(WAITING) : bankFault);
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.kitweft.sound.live;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.kitweft.groove.Practice;
 import org.kitweft.sound.Note;
 import org.kitweft.sound.synth.NoteStream;
 
@@ -18,8 +19,13 @@ final class Playhead {
     /** A note on its frame. */
     record Sounding(long frame, long endFrame, Note note) {}
 
-    /** A cue on its frame. */
-    record Lit(long frame, Cue cue) {}
+    /**
+     * A cue on its frame.
+     *
+     * @param loop in which loop, from 0
+     * @param how what that loop is like
+     */
+    record Lit(long frame, Cue cue, long loop, Practice.Loop how) {}
 
     /** Notes and cues, each in time. */
     record Frames(List<Sounding> notes, List<Lit> cues) {}
@@ -80,7 +86,7 @@ final class Playhead {
                     end,
                     (frame, loop, note) ->
                             notes.add(new Sounding(frame, frame + run.length(loop, note), note)));
-            run.cues(given, end, (frame, loop, cue) -> cues.add(new Lit(frame, cue)));
+            run.cues(given, end, (frame, loop, cue) -> cues.add(run.lit(frame, loop, cue)));
         }
         notes.sort(Comparator.comparingLong(Sounding::frame));
         cues.sort(Comparator.comparingLong(Lit::frame));

@@ -2,6 +2,7 @@ package org.kitweft.sound.live;
 
 import java.util.List;
 import java.util.function.ToLongFunction;
+import org.kitweft.groove.Practice;
 import org.kitweft.sound.Note;
 import org.kitweft.sound.PlaySettings;
 import org.kitweft.sound.synth.NoteStream;
@@ -20,24 +21,29 @@ record Run(Pass pass, double origin, long passes, long from, long to) {
 
     /** From the beginning, its first note on a frame. */
     static Run starting(Pass pass, long frame) {
-        double before = pass.tempo().seconds(pass.firstTick()) * NoteStream.RATE;
+        double before = pass.seconds(0, pass.firstTick()) * NoteStream.RATE;
         return new Run(pass, frame - before, passes(pass, 0), Long.MIN_VALUE, Long.MAX_VALUE);
     }
 
     private static long passes(Pass pass, long begun) {
-        int loops = pass.settings().loops();
+        int loops = pass.settings().loopsInAll();
         return loops == PlaySettings.ENDLESS ? Long.MAX_VALUE : Math.max(loops, begun);
     }
 
     /**
      * Another pass that goes on where this one is at a tick: at the same place of the same loop, or
-     * where the new pass is shorter, at the same place after whole passes.
+     * where the new pass is shorter, at the same place after whole passes. Another course begins
+     * with its first loop.
      */
     Run continuedBy(Pass next, long tick) {
         long loop = Math.max(0, Math.floorDiv(tick, pass.ticks()));
+        boolean sameCourse = next.settings().course().equals(pass.settings().course());
+        long nextLoop = sameCourse ? loop : 0;
         long there =
-                tick < 0 ? tick : loop * next.ticks() + (tick - loop * pass.ticks()) % next.ticks();
-        Run atZero = new Run(next, 0, passes(next, loop + 1), there, Long.MAX_VALUE);
+                tick < 0
+                        ? tick
+                        : nextLoop * next.ticks() + (tick - loop * pass.ticks()) % next.ticks();
+        Run atZero = new Run(next, 0, passes(next, nextLoop + 1), there, Long.MAX_VALUE);
         return new Run(next, exact(tick) - atZero.exact(there), atZero.passes, there, atZero.to);
     }
 
@@ -46,17 +52,17 @@ record Run(Pass pass, double origin, long passes, long from, long to) {
         return new Run(pass, origin, passes, from, tick);
     }
 
-    private double passFrames() {
-        return pass.tempo().seconds(pass.ticks()) * NoteStream.RATE;
-    }
-
     private double exact(long tick) {
         long loop = Math.max(0, Math.floorDiv(tick, pass.ticks()));
         return exact(loop, tick - loop * pass.ticks());
     }
 
     private double exact(long loop, long tickInPass) {
-        return origin + loop * passFrames() + pass.tempo().seconds(tickInPass) * NoteStream.RATE;
+        return origin + pass.seconds(loop, tickInPass) * NoteStream.RATE;
+    }
+
+    private long loopAt(long frame) {
+        return pass.loopAt((frame - origin) / NoteStream.RATE);
     }
 
     /** The frame of a tick. */
@@ -84,7 +90,7 @@ record Run(Pass pass, double origin, long passes, long from, long to) {
             }
             return tick;
         }
-        long loop = (long) Math.floor((frame - origin) / passFrames());
+        long loop = Math.max(0, loopAt(frame));
         tick = 0;
         while (frame(loop, tick) < frame && tick < pass.ticks()) {
             tick = pass.stepFrom(tick + 1);
@@ -115,7 +121,7 @@ record Run(Pass pass, double origin, long passes, long from, long to) {
         }
         long loop = Math.max(0, Math.floorDiv(tick, pass.ticks()));
         for (long in = loop; in <= loop + 1 && in < passes; in++) {
-            long tickInPass = pass.firstTickFrom(tick - in * pass.ticks());
+            long tickInPass = pass.firstTickFrom(in, tick - in * pass.ticks());
             if (tickInPass != Long.MAX_VALUE) {
                 first = Math.min(first, frame(in, tickInPass));
             }
@@ -135,7 +141,7 @@ record Run(Pass pass, double origin, long passes, long from, long to) {
         eachLoop(
                 first,
                 end,
-                loop -> give(pass.notes(), Note::tick, Note::written, loop, first, end, taker));
+                loop -> give(pass.notes(loop), Note::tick, Note::written, loop, first, end, taker));
     }
 
     /** Gives all cues of some frames, the first included, the second not. */
@@ -146,6 +152,12 @@ record Run(Pass pass, double origin, long passes, long from, long to) {
                 loop -> give(pass.cues(), Cue::tick, Cue::written, loop, first, end, taker));
     }
 
+    /** A cue that is reached: where the loop is silent, nothing is struck. */
+    Playhead.Lit lit(long frame, long loop, Cue cue) {
+        Practice.Loop how = pass.loop(loop);
+        return new Playhead.Lit(frame, how.sounds() ? cue : cue.silent(), loop, how);
+    }
+
     @FunctionalInterface
     private interface Loop {
         void at(long loop);
@@ -153,8 +165,8 @@ record Run(Pass pass, double origin, long passes, long from, long to) {
 
     private void eachLoop(long first, long end, Loop body) {
         // One more on either side: grace notes come early, swung bounces may come late.
-        long low = Math.max(0, (long) Math.floor((first - origin) / passFrames()) - 1);
-        long high = (long) Math.floor((end - origin) / passFrames()) + 1;
+        long low = Math.max(0, loopAt(first) - 1);
+        long high = loopAt(end) + 1;
         for (long loop = low; loop <= high && loop < passes; loop++) {
             body.at(loop);
         }

@@ -7,6 +7,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
+import org.kitweft.groove.Practice;
 import org.kitweft.sound.Note;
 import org.kitweft.sound.synth.NoteStream;
 
@@ -50,6 +51,8 @@ final class SoundThread implements Runnable {
     private @Nullable Pass pass;
     private @Nullable Playhead playhead;
     private @Nullable Runnable waitingStrike; // the last one before there was a bank
+    private Practice.@Nullable Loop how; // of the loop that is heard, as it was told
+    private long loop;
     private double level;
     private long lineStart;
     private int waitingPlay;
@@ -208,6 +211,7 @@ final class SoundThread implements Runnable {
             lights.clear();
             long start = sounder.rendered() + Sounder.AHEAD + PART + LEAD_FRAMES;
             playhead = new Playhead(pass, start);
+            how = null;
             listeners.state(true);
         }
     }
@@ -322,7 +326,13 @@ final class SoundThread implements Runnable {
     private void light() {
         long heard = heard();
         while (!lights.isEmpty() && lights.getFirst().frame() <= heard) {
-            listeners.struck(lights.removeFirst().cue());
+            Playhead.Lit lit = lights.removeFirst();
+            if (loop != lit.loop() || !lit.how().equals(how)) {
+                loop = lit.loop();
+                how = lit.how();
+                listeners.loop(Math.toIntExact(loop + 1), lit.how());
+            }
+            listeners.struck(lit.cue());
         }
     }
 

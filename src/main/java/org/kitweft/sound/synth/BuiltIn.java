@@ -45,6 +45,21 @@ public record BuiltIn(Path folder) implements Bank.Source {
         return Files.isRegularFile(folder.resolve(BuiltInBank.fileName()));
     }
 
+    /**
+     * The bytes of the file, computed if they are not kept yet; takes seconds then.
+     *
+     * @throws IOException if the file is there and cannot be read
+     */
+    public byte[] bytes() throws IOException {
+        Path file;
+        try {
+            file = BuiltInBank.cachedIn(folder);
+        } catch (IOException e) {
+            return BuiltInBank.build(); // nowhere to keep it
+        }
+        return Files.readAllBytes(file);
+    }
+
     @Override
     public Bank load() throws IOException {
         Path file;

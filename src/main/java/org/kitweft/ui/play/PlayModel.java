@@ -4,15 +4,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.Executor;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.kitweft.groove.Hit;
 import org.kitweft.groove.Phrase;
 import org.kitweft.groove.Place;
+import org.kitweft.groove.Practice;
 import org.kitweft.groove.Velocity;
 import org.kitweft.kit.Kit;
 import org.kitweft.kit.SoundName;
 import org.kitweft.pattern.Dynamic;
 import org.kitweft.sound.PlaySettings;
+import org.kitweft.sound.Playable;
 import org.kitweft.sound.Player;
 import org.kitweft.sound.PlayerListener;
 import org.kitweft.ui.session.Notices;
@@ -34,6 +37,7 @@ public final class PlayModel implements AutoCloseable {
     private Optional<Player> player = Optional.empty();
     private PlaySettings settings;
     private Optional<Phrase> phrase = Optional.empty();
+    private Optional<HeardLoop> heardLoop = Optional.empty();
     private boolean playing;
     private Optional<String> told = Optional.empty();
     private boolean wanted;
@@ -124,6 +128,17 @@ public final class PlayModel implements AutoCloseable {
         changed();
     }
 
+    /** The loop that is heard; empty while nothing plays. */
+    public Optional<HeardLoop> heardLoop() {
+        return heardLoop;
+    }
+
+    /** What plays, all bars of it; may take a while, so call what is returned off this thread. */
+    public Supplier<Playable> whole() {
+        Phrase now = session.phrase();
+        return () -> Playable.of(now);
+    }
+
     /** How it plays. */
     public PlaySettings settings() {
         return settings;
@@ -181,6 +196,17 @@ public final class PlayModel implements AutoCloseable {
         }
 
         @Override
+        public void loop(int number, Practice.Loop loop) {
+            eventThread.execute(
+                    () -> {
+                        if (playing) {
+                            heardLoop = Optional.of(new HeardLoop(number, loop));
+                            changed();
+                        }
+                    });
+        }
+
+        @Override
         public void state(boolean now) {
             eventThread.execute(
                     () -> {
@@ -190,6 +216,7 @@ public final class PlayModel implements AutoCloseable {
                             notices.note("");
                         } else {
                             playhead.gone();
+                            heardLoop = Optional.empty();
                         }
                         changed();
                     });

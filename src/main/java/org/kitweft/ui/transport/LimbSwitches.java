@@ -56,8 +56,8 @@ final class LimbSwitches extends JPanel {
         button.putClientProperty("JButton.buttonType", "toolBarButton");
         button.setToolTipText(what + limb.words());
         button.getAccessibleContext().setAccessibleName(what + limb.words());
-        button.setMargin(UIScale.scale(new Insets(2, 3, 2, 3)));
-        add(button, "w 24!");
+        button.setMargin(new Insets(2, 3, 2, 3)); // scaled by the look and feel
+        add(button);
         return button;
     }
 

@@ -23,7 +23,9 @@ import net.miginfocom.swing.MigLayout;
 import org.kitweft.groove.Grid;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Tempo;
+import org.kitweft.sound.Course;
 import org.kitweft.sound.PlaySettings;
+import org.kitweft.ui.play.HeardLoop;
 import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
@@ -45,6 +47,7 @@ public final class TransportBar extends JPanel {
             new JSpinner(
                     new SpinnerNumberModel(
                             Tempo.DEFAULT.beatsPerMinute(), Tempo.SLOWEST, Tempo.FASTEST, 1));
+    private final JLabel heard = new JLabel();
     private final JToggleButton loop = toggle("Loop", "Play over and over");
     private final JToggleButton click = toggle("Click", "Click on every beat");
     private final JSpinner countIn =
@@ -96,7 +99,8 @@ public final class TransportBar extends JPanel {
         level.setToolTipText("Start low and raise it until it is comfortable");
         levelHint.setForeground(Inks.QUIET.color());
         add(playButton);
-        group(label("Tempo", tempo), tempo, tap);
+        heard.setForeground(Inks.QUIET.color());
+        group(label("Tempo", tempo), tempo, tap, heard);
         group(loop, click, label("Count-in", countIn), countIn);
         group(label("Swing", swing), swing);
         add(limbs);
@@ -183,6 +187,7 @@ public final class TransportBar extends JPanel {
             playButton.setToolTipText((playing ? "Stop" : "Play") + " (space bar)");
             tempo.setValue(session.session().tempo().beatsPerMinute());
             PlaySettings settings = play.settings();
+            heard.setText(heardText(settings));
             loop.setSelected(settings.loops() == PlaySettings.ENDLESS);
             click.setSelected(settings.click());
             countIn.setValue(settings.countInBars());
@@ -195,6 +200,13 @@ public final class TransportBar extends JPanel {
         } finally {
             following = false;
         }
+    }
+
+    /** Where loops differ: which one is heard, at what tempo. */
+    private String heardText(PlaySettings settings) {
+        return settings.course().equals(Course.STEADY)
+                ? ""
+                : play.heardLoop().map(HeardLoop::text).orElse("");
     }
 
     @Override

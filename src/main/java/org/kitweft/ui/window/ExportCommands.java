@@ -3,11 +3,12 @@ package org.kitweft.ui.window;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import javax.imageio.ImageIO;
 import org.kitweft.file.SafeFile;
-import org.kitweft.groove.Phrase;
 import org.kitweft.sound.PlaySettings;
+import org.kitweft.sound.Playable;
 import org.kitweft.sound.Timeline;
 import org.kitweft.sound.midi.MidiFile;
 import org.kitweft.sound.synth.Bank;
@@ -19,23 +20,23 @@ import org.kitweft.ui.task.Tasks;
 
 /** Writes what plays, or what the grid shows, to files; long work off the event thread. */
 final class ExportCommands {
-    /** A file that is played over and over would never end: it is written so many times. */
-    private static final int LOOPS_OF_ENDLESS = 4;
-
     private final SessionModel session;
     private final PlayModel play;
     private final FileDialogs files;
     private final Tasks tasks;
     private final Notices notices;
-    private final Bank.Source bank;
+    private final Supplier<Bank.Source> bank;
 
+    /**
+     * @param bank the bank that is heard
+     */
     ExportCommands(
             SessionModel session,
             PlayModel play,
             FileDialogs files,
             Tasks tasks,
             Notices notices,
-            Bank.Source bank) {
+            Supplier<Bank.Source> bank) {
         this.session = session;
         this.play = play;
         this.files = files;
@@ -45,37 +46,56 @@ final class ExportCommands {
     }
 
     void midi() {
-        files.toSave("Export MIDI file", "MIDI file", proposal(), "mid").ifPresent(this::midi);
+        ask("Export MIDI file", "MIDI file", "mid", this::midi);
     }
 
-    /** Writes without asking; a file that exists is replaced. */
+    void wave() {
+        ask("Export WAV file", "WAV file", "wav", this::wave);
+    }
+
+    private void ask(
+            String title, String kind, String extension, BiConsumer<Path, ExportChoices> writer) {
+        new ExportDialog(session.phrase(), play.settings())
+                .ask(files.owner(), title)
+                .ifPresent(
+                        choices ->
+                                files.toSave(title, kind, proposal(), extension)
+                                        .ifPresent(path -> writer.accept(path, choices)));
+    }
+
+    /** Writes what is heard without asking; a file that exists is replaced. */
     void midi(Path path) {
-        Phrase phrase = session.phrase();
-        PlaySettings settings = settings();
+        midi(path, ExportChoices.proposed(play.settings()));
+    }
+
+    private void midi(Path path, ExportChoices choices) {
+        Supplier<Playable> whole = play.whole();
+        PlaySettings settings = choices.of(play.settings());
         tasks.run(
                 "Writing " + path.getFileName(),
                 progress -> {
-                    MidiFile.write(Timeline.of(phrase, settings), path, true);
+                    MidiFile.write(Timeline.of(whole.get(), settings), path, true);
                     return path;
                 },
                 this::written,
                 failure -> notices.fault(Faults.line("cannot write", path, failure)));
     }
 
-    void wave() {
-        files.toSave("Export WAV file", "WAV file", proposal(), "wav").ifPresent(this::wave);
+    /** Writes what is heard without asking; a file that exists is replaced. */
+    void wave(Path path) {
+        wave(path, ExportChoices.proposed(play.settings()));
     }
 
-    /** Writes without asking; a file that exists is replaced. */
-    void wave(Path path) {
-        Phrase phrase = session.phrase();
-        PlaySettings settings = settings();
+    private void wave(Path path, ExportChoices choices) {
+        Supplier<Playable> whole = play.whole();
+        PlaySettings settings = choices.of(play.settings());
+        Bank.Source source = bank.get();
         tasks.run(
                 "Writing " + path.getFileName(),
                 progress -> {
                     WaveFile.write(
-                            Timeline.of(phrase, settings),
-                            bank.load(),
+                            Timeline.of(whole.get(), settings),
+                            source.load(),
                             path,
                             true,
                             part -> {
@@ -114,13 +134,6 @@ final class ExportCommands {
                 },
                 this::written,
                 failure -> notices.fault(Faults.line("cannot write", path, failure)));
-    }
-
-    private PlaySettings settings() {
-        PlaySettings settings = play.settings();
-        return settings.loops() == PlaySettings.ENDLESS
-                ? settings.withLoops(LOOPS_OF_ENDLESS)
-                : settings;
     }
 
     private void written(Path path) {

@@ -20,6 +20,11 @@ final class FileDialogs {
         this.folder = folder;
     }
 
+    /** What dialogs stand before. */
+    Component owner() {
+        return owner;
+    }
+
     /** The folder used last; empty: none yet. */
     String folder() {
         return folder;

@@ -26,6 +26,7 @@ import org.kitweft.sound.PlaySettings;
 import org.kitweft.sound.Player;
 import org.kitweft.sound.synth.Bank;
 import org.kitweft.ui.lesson.LessonDesk;
+import org.kitweft.ui.mix.MixText;
 import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.session.Session;
@@ -65,10 +66,11 @@ public final class MainWindow {
         this.session = session;
         session.begin(session.session().with(new Tempo(settings.tempo())));
         play = new PlayModel(session, playhead, EventQueue::invokeLater, status);
+        play.change(s -> s.withMix(MixText.parse(settings.mix())));
         desk = new LessonDesk(session);
         files = new FileDialogs(frame, settings.folder());
         lessons = new LessonCommands(frame, session, desk, files, tasks, status);
-        exports = new ExportCommands(session, play, files, tasks, status, bank);
+        exports = new ExportCommands(session, play, files, tasks, status, () -> heard(bank));
         handouts = new HandoutCommands(session, files, tasks, status);
         kits = new KitCommands(session, files, tasks, status);
         help = new HelpDialogs(frame);
@@ -149,13 +151,19 @@ public final class MainWindow {
         return exports;
     }
 
+    /** The bank that is heard: the user's own, if one was chosen. */
+    private Bank.Source heard(Bank.Source builtIn) {
+        String own = settings.bank();
+        return own.isEmpty() ? builtIn : () -> Bank.read(Path.of(own));
+    }
+
     /** The menus' commands and their keys. */
     private void fillMenus() {
         wire();
         JMenuBar bar = frame.getJMenuBar();
         commands.fill(bar);
         kits.addTo(bar.getMenu(Command.Group.KIT.ordinal()));
-        new SoundMenu(play, tasks, files, path -> settings = settings.withBank(path.toString()))
+        new SoundMenu(play, tasks, files, status, file -> settings = settings.withBank(file))
                 .addTo(bar.getMenu(Command.Group.PLAY.ordinal()));
         looks.onChange(commands::refresh);
         follow();
@@ -357,6 +365,7 @@ public final class MainWindow {
                         .withLessonDrawer(panels.isLessonShown())
                         .with(panels.weighing().weights())
                         .withFolder(files.folder())
+                        .withMix(MixText.print(play.settings().mix()))
                         .withWindow(
                                 maximised ? settings.width() : frame.getWidth(),
                                 maximised ? settings.height() : frame.getHeight(),

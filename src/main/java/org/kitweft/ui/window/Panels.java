@@ -31,8 +31,10 @@ import org.kitweft.ui.groove.VoicingTable;
 import org.kitweft.ui.kit.KitPanel;
 import org.kitweft.ui.ladder.LadderPanel;
 import org.kitweft.ui.lesson.LessonPanel;
+import org.kitweft.ui.mix.MixerPanel;
 import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.play.Playhead;
+import org.kitweft.ui.practice.PracticePanel;
 import org.kitweft.ui.search.SearchPanel;
 import org.kitweft.ui.session.Notices;
 import org.kitweft.ui.session.SessionModel;
@@ -63,6 +65,7 @@ final class Panels extends JPanel {
     private final transient Supplier<Optional<Path>> midiFile;
     private final transient Tasks tasks;
     private final transient Weighing weighing = new Weighing();
+    private final transient PlayModel play;
     private final StickingBar sticking;
     private final KitPanel kit;
     private final GrooveGrid groove;
@@ -96,6 +99,7 @@ final class Panels extends JPanel {
         this.playhead = playhead;
         this.midiFile = midiFile;
         this.tasks = tasks;
+        this.play = play;
         sticking = new StickingBar(session, status, chooser);
         kit = new KitPanel(session, playhead, play::audition);
         groove = new GrooveGrid(session, playhead);
@@ -151,6 +155,8 @@ final class Panels extends JPanel {
         tab("Layers", () -> scrolling(new LayerTable(session, notices)));
         tab(SEARCH, this::search);
         tab(LADDER, () -> new LadderPanel(session, playhead, tasks, notices));
+        tab("Mixer", () -> scrolling(new MixerPanel(play)));
+        tab("Practice", () -> scrolling(new PracticePanel(session, play)));
         lower.addChangeListener(e -> make(lower.getSelectedIndex()));
     }
 

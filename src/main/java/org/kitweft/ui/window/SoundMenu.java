@@ -13,7 +13,10 @@ import javax.swing.event.MenuListener;
 import org.kitweft.sound.AudioLine;
 import org.kitweft.sound.MidiOutput;
 import org.kitweft.sound.Player;
+import org.kitweft.sound.bank.BuiltInBank;
+import org.kitweft.sound.synth.BuiltIn;
 import org.kitweft.ui.play.PlayModel;
+import org.kitweft.ui.session.Notices;
 import org.kitweft.ui.task.Tasks;
 
 /**
@@ -26,14 +29,24 @@ final class SoundMenu {
     private final PlayModel play;
     private final Tasks tasks;
     private final FileDialogs files;
-    private final Consumer<Path> bankChosen;
+    private final Notices notices;
+    private final Consumer<String> bankChosen;
     private Optional<AudioLine> line = Optional.empty();
     private Optional<MidiOutput> output = Optional.empty();
 
-    SoundMenu(PlayModel play, Tasks tasks, FileDialogs files, Consumer<Path> bankChosen) {
+    /**
+     * @param bankChosen is told the file of the bank that is used from now on; empty: the built-in
+     */
+    SoundMenu(
+            PlayModel play,
+            Tasks tasks,
+            FileDialogs files,
+            Notices notices,
+            Consumer<String> bankChosen) {
         this.play = play;
         this.tasks = tasks;
         this.files = files;
+        this.notices = notices;
         this.bankChosen = bankChosen;
     }
 
@@ -41,11 +54,51 @@ final class SoundMenu {
         menu.addSeparator();
         menu.add(lazy(new JMenu("Audio line"), true));
         menu.add(lazy(new JMenu("MIDI output"), false));
-        JMenuItem bank = new JMenuItem("Sound bank…");
-        bank.setMnemonic('B');
-        bank.setToolTipText("Play with an SF2 or DLS file of your own");
-        bank.addActionListener(e -> chooseBank());
-        menu.add(bank);
+        item(
+                menu,
+                "Sound bank…",
+                'B',
+                "Play with an SF2 or DLS file of your own",
+                this::chooseBank);
+        item(menu, "Built-in sound bank", 'u', "Play with Kitweft's own bank", this::builtIn);
+        item(
+                menu,
+                "Export built-in sound bank…",
+                'x',
+                "Write Kitweft's own bank as a SoundFont 2 file for other programs",
+                this::exportBank);
+    }
+
+    private static void item(JMenu menu, String text, char mnemonic, String tip, Runnable body) {
+        JMenuItem item = new JMenuItem(text);
+        item.setMnemonic(mnemonic);
+        item.setToolTipText(tip);
+        item.addActionListener(e -> body.run());
+        menu.add(item);
+    }
+
+    private void builtIn() {
+        tasks.run(
+                "Making the sound bank ready",
+                progress -> BuiltInBank.cachedIn(BuiltIn.ofTheUser().folder()),
+                path -> {
+                    play.player().ifPresent(player -> player.useBank(path));
+                    bankChosen.accept("");
+                },
+                failure -> notices.fault("no built-in sound bank: " + failure.getMessage()));
+    }
+
+    private void exportBank() {
+        files.toSave("Export built-in sound bank", "SoundFont 2 bank", BuiltInBank.NAME, "sf2")
+                .ifPresent(this::exportBank);
+    }
+
+    private void exportBank(Path path) {
+        tasks.run(
+                "Writing " + path.getFileName(),
+                progress -> BuiltInBank.export(BuiltIn.ofTheUser().bytes(), path, true),
+                written -> notices.note("Written: " + written.toAbsolutePath()),
+                failure -> notices.fault(Faults.line("cannot write", path, failure)));
     }
 
     private void chooseBank() {
@@ -53,7 +106,7 @@ final class SoundMenu {
                 .ifPresent(
                         path -> {
                             play.player().ifPresent(player -> player.useBank(path));
-                            bankChosen.accept(path);
+                            bankChosen.accept(path.toString());
                         });
     }
 

@@ -30,6 +30,7 @@ import org.kitweft.ui.theme.Theme;
  * @param folder where files were opened or saved last; empty: the user's own
  * @param bank the user's own sound bank; empty: the built-in one
  * @param weights what counts for a role
+ * @param mix the balance of the mixer, as {@link org.kitweft.ui.mix.MixText} writes it
  */
 record WindowSettings(
         int width,
@@ -41,7 +42,8 @@ record WindowSettings(
         boolean lessonDrawer,
         String folder,
         String bank,
-        RoleWeights weights) {
+        RoleWeights weights,
+        String mix) {
 
     static final WindowSettings FIRST =
             new WindowSettings(
@@ -54,7 +56,8 @@ record WindowSettings(
                     false,
                     "",
                     "",
-                    RoleWeights.DEFAULT);
+                    RoleWeights.DEFAULT,
+                    "");
 
     private static final int SMALLEST_SIDE = 400;
     private static final int LARGEST_SIDE = 20_000;
@@ -114,7 +117,8 @@ record WindowSettings(
                 Boolean.parseBoolean(p.getProperty("lessonDrawer")),
                 p.getProperty("folder", ""),
                 p.getProperty("bank", ""),
-                weights(p.getProperty("weights", "")));
+                weights(p.getProperty("weights", "")),
+                p.getProperty("mix", ""));
     }
 
     private static int number(Properties p, String key, int otherwise) {
@@ -160,6 +164,7 @@ record WindowSettings(
         p.setProperty("folder", folder());
         p.setProperty("bank", bank);
         p.setProperty("weights", weights.text());
+        p.setProperty("mix", mix);
         SafeFile.write(
                 file,
                 SafeFile.Existing.REPLACE,
@@ -172,32 +177,97 @@ record WindowSettings(
 
     WindowSettings withTheme(Theme other) {
         return new WindowSettings(
-                width, height, maximised, other, zoom, tempo, lessonDrawer, folder, bank, weights);
+                width,
+                height,
+                maximised,
+                other,
+                zoom,
+                tempo,
+                lessonDrawer,
+                folder,
+                bank,
+                weights,
+                mix);
     }
 
     WindowSettings withZoom(int other) {
         return new WindowSettings(
-                width, height, maximised, theme, other, tempo, lessonDrawer, folder, bank, weights);
+                width,
+                height,
+                maximised,
+                theme,
+                other,
+                tempo,
+                lessonDrawer,
+                folder,
+                bank,
+                weights,
+                mix);
     }
 
     WindowSettings withFolder(String other) {
         return new WindowSettings(
-                width, height, maximised, theme, zoom, tempo, lessonDrawer, other, bank, weights);
+                width,
+                height,
+                maximised,
+                theme,
+                zoom,
+                tempo,
+                lessonDrawer,
+                other,
+                bank,
+                weights,
+                mix);
     }
 
     WindowSettings withBank(String other) {
         return new WindowSettings(
-                width, height, maximised, theme, zoom, tempo, lessonDrawer, folder, other, weights);
+                width,
+                height,
+                maximised,
+                theme,
+                zoom,
+                tempo,
+                lessonDrawer,
+                folder,
+                other,
+                weights,
+                mix);
+    }
+
+    WindowSettings withMix(String other) {
+        return new WindowSettings(
+                width,
+                height,
+                maximised,
+                theme,
+                zoom,
+                tempo,
+                lessonDrawer,
+                folder,
+                bank,
+                weights,
+                other);
     }
 
     WindowSettings withLessonDrawer(boolean other) {
         return new WindowSettings(
-                width, height, maximised, theme, zoom, tempo, other, folder, bank, weights);
+                width, height, maximised, theme, zoom, tempo, other, folder, bank, weights, mix);
     }
 
     WindowSettings withTempo(int other) {
         return new WindowSettings(
-                width, height, maximised, theme, zoom, other, lessonDrawer, folder, bank, weights);
+                width,
+                height,
+                maximised,
+                theme,
+                zoom,
+                other,
+                lessonDrawer,
+                folder,
+                bank,
+                weights,
+                mix);
     }
 
     WindowSettings withWindow(int otherWidth, int otherHeight, boolean max) {
@@ -211,11 +281,22 @@ record WindowSettings(
                 lessonDrawer,
                 folder,
                 bank,
-                weights);
+                weights,
+                mix);
     }
 
     WindowSettings with(RoleWeights other) {
         return new WindowSettings(
-                width, height, maximised, theme, zoom, tempo, lessonDrawer, folder, bank, other);
+                width,
+                height,
+                maximised,
+                theme,
+                zoom,
+                tempo,
+                lessonDrawer,
+                folder,
+                bank,
+                other,
+                mix);
     }
 }

@@ -14,7 +14,7 @@ import org.kitweft.sound.bank.soundfont.SoundFont;
 import org.kitweft.sound.bank.soundfont.SoundFontWriter;
 
 /** The built-in bank, computed once for all tests of a JVM. */
-final class TestBank {
+public final class TestBank {
     private static final SoundFont VALUES = BuiltInBank.compute(BankProgress.NONE);
     private static final byte[] BYTES = Seal.close(SoundFontWriter.bytes(VALUES));
     private static final Soundbank LOADED = load(BYTES);
@@ -28,12 +28,12 @@ final class TestBank {
     }
 
     /** A copy of the file's bytes. */
-    static byte[] bytes() {
+    public static byte[] bytes() {
         return BYTES.clone();
     }
 
     /** As the JDK reads it. */
-    static Soundbank loaded() {
+    public static Soundbank loaded() {
         return LOADED;
     }
 

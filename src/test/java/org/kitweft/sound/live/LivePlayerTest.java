@@ -11,7 +11,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -19,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.kitweft.groove.Place;
+import org.kitweft.groove.Practice;
 import org.kitweft.groove.Tempo;
 import org.kitweft.kit.BuiltInKits;
 import org.kitweft.kit.Kit;
@@ -26,10 +30,12 @@ import org.kitweft.kit.Limb;
 import org.kitweft.kit.SoundName;
 import org.kitweft.kit.UnknownNameException;
 import org.kitweft.sound.AudioLine;
+import org.kitweft.sound.Course;
 import org.kitweft.sound.MidiOutput;
 import org.kitweft.sound.Phrases;
 import org.kitweft.sound.PlayOut;
 import org.kitweft.sound.PlaySettings;
+import org.kitweft.sound.PlayerListener;
 import org.kitweft.sound.synth.ImpulseBank;
 import org.kitweft.sound.synth.NoteStream;
 import org.kitweft.sound.synth.Onsets;
@@ -110,6 +116,35 @@ class LivePlayerTest {
             Thread.currentThread().interrupt();
             throw new IOException("interrupted", e);
         }
+    }
+
+    @Test
+    void theTrainerRisesAtTheSeamOfTwoLoopsOnItsFrameAndTellsEachLoop() throws Exception {
+        List<String> loops = new CopyOnWriteArrayList<>();
+        player.addListener(
+                new PlayerListener() {
+                    @Override
+                    public void loop(int number, Practice.Loop loop) {
+                        loops.add(number + " at " + loop.tempo().beatsPerMinute());
+                    }
+                });
+        Practice practice = new Practice(new Tempo(90), 31, 1, new Tempo(150), false);
+        PlaySettings rising =
+                PlaySettings.DEFAULT
+                        .withLoops(4)
+                        .withLevel(1)
+                        .withCourse(new Course.Practised(practice));
+        lines.room.release(PLENTY);
+        PlayOut.play(player, Phrases.of("RLRR LRLL"), rising);
+        List<Long> onsets = Onsets.of(lines.samples());
+        assertThat(onsets).hasSize(4 * 16);
+        double ideal = onsets.get(0);
+        for (int i = 0; i < onsets.size(); i++) {
+            assertThat((double) onsets.get(i)).isCloseTo(ideal, within(0.5001 + 0.5));
+            int tempo = new int[] {90, 121, 150, 150}[i / 16];
+            ideal += 60.0 / tempo / 4 * NoteStream.RATE;
+        }
+        assertThat(loops).containsExactly("1 at 90", "2 at 121", "3 at 150", "4 at 150");
     }
 
     @Test
@@ -228,6 +263,37 @@ class LivePlayerTest {
         lines.room.release(PLENTY);
         PlayOut.play(player, Phrases.of("RLRR LRLL"), TWICE);
         assertThat(Onsets.of(lines.samples())).hasSize(32);
+    }
+
+    @Test
+    void aBankThatFailsBeforeAnybodyListensIsKeptAsTheNoticeUntilOneIsThere() throws Exception {
+        try (LivePlayer other =
+                new LivePlayer(
+                        () -> {
+                            throw new IOException("the bank is gone");
+                        },
+                        lines,
+                        midi)) {
+            BlockingQueue<Optional<String>> notices = new LinkedBlockingQueue<>();
+            while (!other.notice().equals(Optional.of("the bank is gone"))) {
+                Thread.onSpinWait(); // until the bank was tried and the JDK's is there
+            }
+            other.addListener(
+                    new PlayerListener() {
+                        @Override
+                        public void notice(Optional<String> why) {
+                            notices.add(why);
+                        }
+                    });
+            Path good = folder.resolve("good.sf2");
+            ImpulseBank.write(good);
+            other.useBank(good);
+            Optional<String> told = notices.take();
+            while (told.isPresent()) {
+                told = notices.take();
+            }
+            assertThat(other.notice()).isEmpty();
+        }
     }
 
     @Test

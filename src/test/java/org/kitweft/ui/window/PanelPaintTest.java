@@ -20,6 +20,8 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
+import javax.swing.JScrollPane;
+import javax.swing.JTabbedPane;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -223,6 +225,43 @@ class PanelPaintTest {
             }
         }
         return buttons;
+    }
+
+    @ParameterizedTest(name = "{0} {1} at {2} %")
+    @CsvSource({
+        "Mixer, LIGHT, 100, 1280, 800",
+        "Mixer, DARK, 100, 1280, 800",
+        "Mixer, LIGHT, 200, 2560, 1600",
+        "Mixer, DARK, 200, 2560, 1600",
+        "Practice, LIGHT, 100, 1280, 800",
+        "Practice, DARK, 100, 1280, 800",
+        "Practice, LIGHT, 200, 2560, 1600",
+        "Practice, DARK, 200, 2560, 1600"
+    })
+    void lowerTabsFitTheirPlace(String tab, Theme theme, int zoom, int width, int height)
+            throws Exception {
+        BufferedImage image =
+                with(
+                        theme,
+                        zoom,
+                        width,
+                        height,
+                        stage -> {
+                            JTabbedPane lower = stage.panels.lower();
+                            lower.setSelectedIndex(lower.indexOfTab(tab));
+                            stage.panels.doLayout();
+                            stage.layOut();
+                            stage.layOut();
+                            JScrollPane scroll = (JScrollPane) lower.getSelectedComponent();
+                            Dimension view = scroll.getViewport().getView().getPreferredSize();
+                            assertThat(view.height).isLessThanOrEqualTo(scroll.getHeight());
+                            return stage.paint();
+                        });
+        Path folder = Files.createDirectories(Path.of("target", "screenshots"));
+        ImageIO.write(
+                image,
+                "png",
+                folder.resolve("panels-%s-%s-%d.png".formatted(tab, theme, zoom)).toFile());
     }
 
     @Test

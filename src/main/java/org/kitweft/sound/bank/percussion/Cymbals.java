@@ -27,7 +27,7 @@ final class Cymbals {
                 PercussionSound.of(46, "Open Hi-Hat", open()).level(-2).pan(-260).exclusive(HI_HAT),
                 PercussionSound.of(49, "Crash Cymbal 1", crash(92, 2.9)).level(2).pan(-200),
                 PercussionSound.of(57, "Crash Cymbal 2", crash(71, 3.0)).level(2).pan(240),
-                PercussionSound.of(51, "Ride Cymbal 1", ride(58, 5400, 3.0, 0.36))
+                PercussionSound.of(51, "Ride Cymbal 1", ride(58, 5400, 3.7, 0.36))
                         .level(-3)
                         .pan(280),
                 PercussionSound.of(59, "Ride Cymbal 2", ride(81, 3300, 2.8, 0.75))
@@ -83,7 +83,7 @@ final class Cymbals {
     private static Voice ride(double lowest, double ping, double seconds, double wash) {
         return Cymbal.of(new Plate(lowest, 1.55, 9500, 0.03), seconds)
                 .struck(0.16, 0.35)
-                .ringing(3.3, 1.6)
+                .ringing(1.19 * seconds, 0.55 * seconds)
                 .washing(wash, 0.9)
                 .blooming(0.03)
                 .radiating(0.9)

@@ -1,0 +1,187 @@
+package org.kitweft.ui.practice;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.UnaryOperator;
+import org.kitweft.groove.Phrase;
+import org.kitweft.groove.Section;
+import org.kitweft.groove.Tempo;
+import org.kitweft.groove.TempoSteps;
+import org.kitweft.pattern.TextFormatException;
+import org.kitweft.sound.Course;
+import org.kitweft.sound.PlaySettings;
+import org.kitweft.sound.Stretch;
+import org.kitweft.ui.play.PlayModel;
+import org.kitweft.ui.session.Session;
+import org.kitweft.ui.session.SessionModel;
+
+/**
+ * Practice as it is chosen now: it becomes the course and the stretch of how things are played, and
+ * follows the session's tempo. For one thread, the event thread.
+ */
+final class PracticeModel {
+    private final SessionModel session;
+    private final PlayModel play;
+    private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+    private PracticeChoices choices = PracticeChoices.FIRST;
+    private Optional<String> fault = Optional.empty();
+
+    PracticeModel(SessionModel session, PlayModel play) {
+        this.session = session;
+        this.play = play;
+        session.addListener(this::follow);
+        play.addListener(this::tell);
+    }
+
+    /** Is called after each change of what it shows. */
+    void addListener(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    PracticeChoices choices() {
+        return choices;
+    }
+
+    /** Changes what is chosen; heard from the next step on. */
+    void change(UnaryOperator<PracticeChoices> change) {
+        PracticeChoices next = change.apply(choices);
+        if (!next.equals(choices)) {
+            choices = next;
+            apply();
+            tell();
+        }
+    }
+
+    /** Goes through typed steps; what is no list of tempi is told and changes nothing else. */
+    void typeSteps(String text) {
+        try {
+            TempoSteps steps = TempoSteps.parse(text);
+            fault = Optional.empty();
+            change(c -> c.with(steps));
+        } catch (TextFormatException e) {
+            fault = Optional.of(e.getMessage().lines().findFirst().orElse(""));
+        }
+        tell();
+    }
+
+    /** What is wrong with the steps that were typed last. */
+    Optional<String> fault() {
+        return fault;
+    }
+
+    /** The steps of the lesson's item that is open, if it has some. */
+    Optional<TempoSteps> lessonSteps() {
+        Session now = session.session();
+        if (now.item().isEmpty()) {
+            return Optional.empty();
+        }
+        List<Integer> steps = now.lesson().items().get(now.item().getAsInt()).tempoSteps();
+        return steps.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new TempoSteps(steps.stream().map(Tempo::new).toList()));
+    }
+
+    /** Goes through the lesson's steps. */
+    void useLessonSteps() {
+        lessonSteps()
+                .ifPresent(
+                        steps -> {
+                            fault = Optional.empty();
+                            change(c -> c.with(steps).with(PracticeChoices.Way.STEPS));
+                        });
+    }
+
+    /** How many bars there are to choose from. */
+    int bars() {
+        return session.phrase().bars();
+    }
+
+    /** The bars that are played now, for the phrase may have become shorter. */
+    int firstBar() {
+        return choices.stretch().firstOf(bars());
+    }
+
+    int lastBar() {
+        return choices.stretch().lastOf(bars());
+    }
+
+    /** Plays only these bars; the other end follows where they cross. */
+    void firstBar(int bar) {
+        change(c -> c.with(c.stretch().withBars(bar, Math.max(bar, lastBar()))));
+    }
+
+    void lastBar(int bar) {
+        change(c -> c.with(c.stretch().withBars(Math.min(bar, firstBar()), bar)));
+    }
+
+    /** Plays only some bars, at first all there are, or all again. */
+    void cut(boolean cut) {
+        change(c -> c.with(cut ? c.stretch().withBars(1, bars()) : c.stretch().ofAllBars()));
+    }
+
+    /** What lies ahead, in one line: {@code 90 to 120 in 24 loops, 1 min 4 s}. */
+    String ahead() {
+        Course course = choices.course(tempo());
+        int settled = course.settled();
+        if (settled == 0) {
+            return "";
+        }
+        double seconds = 0;
+        for (int loop = 0; loop < settled; loop++) {
+            seconds += loopSeconds(course.loop(loop, PlaySettings.ENDLESS, tempo()).tempo());
+        }
+        long whole = Math.round(seconds);
+        return "%d to %d in %d loops, %s"
+                .formatted(
+                        course.loop(0, PlaySettings.ENDLESS, tempo()).tempo().beatsPerMinute(),
+                        course.loop(settled, PlaySettings.ENDLESS, tempo())
+                                .tempo()
+                                .beatsPerMinute(),
+                        settled,
+                        whole < 60
+                                ? whole + " s"
+                                : "%d min %d s".formatted(whole / 60, whole % 60));
+    }
+
+    private double loopSeconds(Tempo at) {
+        Phrase phrase = session.phrase().bars(firstBar(), lastBar());
+        Stretch stretch = choices.stretch();
+        double seconds = 0;
+        for (Section section : phrase.sections()) {
+            seconds += at.seconds(section.groove().ticks(), section.groove().grid().meter());
+        }
+        return seconds * stretch.feel().rounds();
+    }
+
+    /** The loop and tempo that are heard now; empty while nothing plays. */
+    String now() {
+        return play.heardLoop().map(heard -> heard.text()).orElse("");
+    }
+
+    private Tempo tempo() {
+        return session.session().tempo();
+    }
+
+    private void follow() {
+        apply();
+        tell();
+    }
+
+    private void apply() {
+        Course course = choices.course(tempo());
+        boolean begins = play.settings().course().equals(Course.STEADY);
+        play.change(
+                settings -> {
+                    PlaySettings next = settings.withCourse(course).withStretch(choices.stretch());
+                    // A trainer of one loop would train nothing.
+                    return begins && !course.equals(Course.STEADY)
+                            ? next.withLoops(PlaySettings.ENDLESS)
+                            : next;
+                });
+    }
+
+    private void tell() {
+        listeners.forEach(Runnable::run);
+    }
+}

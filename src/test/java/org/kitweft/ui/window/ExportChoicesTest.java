@@ -1,0 +1,114 @@
+package org.kitweft.ui.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.kitweft.band.BandNote;
+import org.kitweft.band.BandPart;
+import org.kitweft.groove.Feel;
+import org.kitweft.groove.Phrase;
+import org.kitweft.groove.Practice;
+import org.kitweft.groove.Tempo;
+import org.kitweft.groove.TempoSteps;
+import org.kitweft.sound.Course;
+import org.kitweft.sound.Part;
+import org.kitweft.sound.Phrases;
+import org.kitweft.sound.PlaySettings;
+import org.kitweft.sound.Playable;
+import org.kitweft.sound.Stretch;
+import org.kitweft.sound.Timeline;
+import org.kitweft.sound.Track;
+
+class ExportChoicesTest {
+    private static final Phrase PHRASE = Phrases.of("RLRR LRLL", 2);
+    private static final PlaySettings HEARD = PlaySettings.DEFAULT.withTempo(new Tempo(60));
+
+    @Test
+    void whatIsHeardIsProposed() {
+        PlaySettings heard =
+                HEARD.withCountInBars(1).withMix(HEARD.mix().without(Set.of(Part.BASS)));
+        ExportChoices proposed = ExportChoices.proposed(heard);
+        assertThat(proposed)
+                .isEqualTo(
+                        new ExportChoices(
+                                4, 1, EnumSet.of(Part.DRUMS, Part.COMPING, Part.PUNCHES)));
+        assertThat(ExportChoices.proposed(HEARD.withLoops(7)).choruses()).isEqualTo(7);
+    }
+
+    @Test
+    void theTrainerIsProposedUpToItsCeiling() {
+        Practice practice = new Practice(new Tempo(60), 10, 3, new Tempo(90), false);
+        assertThat(
+                        ExportChoices.proposed(HEARD.withCourse(new Course.Practised(practice)))
+                                .choruses())
+                .isEqualTo(11);
+    }
+
+    @Test
+    void whoIsNotInIsLeftOutEvenIfSoloAndWhoIsInIsHeardEvenIfMuted() {
+        PlaySettings heard =
+                HEARD.withMix(
+                        HEARD.mix()
+                                .with(Part.DRUMS, HEARD.mix().strip(Part.DRUMS).withSolo(true))
+                                .with(Part.BASS, HEARD.mix().strip(Part.BASS).withMuted(true)));
+        BandPart bass = new BandPart("bass", 2, 33, List.of(new BandNote(0, 100, 40, 90)));
+        Timeline timeline =
+                Timeline.of(
+                        new Playable(PHRASE, List.of(bass)),
+                        new ExportChoices(1, 0, Set.of(Part.BASS, Part.CLICK)).of(heard));
+        assertThat(timeline.tracks())
+                .extracting(Track::part)
+                .containsExactly(Part.CLICK, Part.BASS);
+    }
+
+    @Test
+    void withTempoStepsEachIsPlayedForAllChoruses() {
+        PlaySettings heard =
+                HEARD.withCourse(new Course.Stepped(TempoSteps.parse("60 120"), 1, false));
+        ExportChoices choices = new ExportChoices(3, 1, Set.of(Part.DRUMS));
+        Timeline timeline = Timeline.of(PHRASE, choices.of(heard));
+        assertThat(timeline.to()).isEqualTo(6 * PHRASE.ticks());
+        // A bar at 60 lasts 4 s: one to count in, 3 x 2 at 60, as many at 120.
+        assertThat(choices.lengthText(PHRASE, heard)).isEqualTo("40 s");
+        assertThat(
+                        timeline.tempo().seconds(timeline.to())
+                                - timeline.tempo().seconds(timeline.from()))
+                .isEqualTo(40);
+    }
+
+    @Test
+    void theLengthIsThatOfTheFile() {
+        PlaySettings heard = HEARD.withStretch(new Stretch(2, 2, Feel.HALF_TIME));
+        ExportChoices choices = new ExportChoices(9, 0, Set.of(Part.DRUMS));
+        Timeline timeline = Timeline.of(PHRASE, choices.of(heard));
+        assertThat(timeline.tempo().seconds(timeline.to())).isEqualTo(72);
+        assertThat(choices.lengthText(PHRASE, heard)).isEqualTo("1 min 12 s");
+    }
+
+    @Test
+    void whatOfPracticeGoesIntoTheFileIsSaid() {
+        assertThat(ExportChoices.practice(HEARD)).isEmpty();
+        Practice practice = new Practice(new Tempo(60), 10, 3, new Tempo(90), true);
+        assertThat(
+                        ExportChoices.practice(
+                                HEARD.withCourse(new Course.Practised(practice))
+                                        .withStretch(new Stretch(2, 3, Feel.DOUBLE_TIME))))
+                .isEqualTo(
+                        Map.of(
+                                "Tempo", "60 to 90, 10 faster every 3 choruses",
+                                "Drop out", "every other chorus is silent",
+                                "Bars", "2 to 3",
+                                "Drums", "double time"));
+    }
+
+    @Test
+    void noChorusIsRefused() {
+        assertThatThrownBy(() -> new ExportChoices(0, 0, Set.of()))
+                .hasMessage("0 choruses: expected 1 to 999");
+    }
+}
