@@ -11,6 +11,7 @@ import java.util.function.UnaryOperator;
 import org.kitweft.groove.Doubling;
 import org.kitweft.groove.Layer;
 import org.kitweft.groove.LetterVoicing;
+import org.kitweft.groove.PhrasePlan;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Voicing;
 import org.kitweft.kit.Kit;
@@ -34,6 +35,26 @@ final class KitChange {
         boolean mirrored = recipe.kit().leftHanded() != kit.leftHanded();
         KitChange change = new KitChange(kit, mirrored ? KitChange::mirroredFoot : limb -> limb);
         return recipe.with(kit).with(change.voicing(recipe.voicing()));
+    }
+
+    /** All sections of a phrase on another kit. */
+    static PhraseDraft on(PhraseDraft draft, Kit kit) {
+        return draft.plan()
+                .map(
+                        plan ->
+                                draft.with(
+                                                new PhrasePlan(
+                                                        plan.sections().stream()
+                                                                .map(
+                                                                        s ->
+                                                                                s.with(
+                                                                                        on(
+                                                                                                s
+                                                                                                        .recipe(),
+                                                                                                kit)))
+                                                                .toList()))
+                                        .withOpen(draft.open()))
+                .orElse(draft);
     }
 
     /** The pedals change feet when a kit is mirrored; R stays the right hand. */

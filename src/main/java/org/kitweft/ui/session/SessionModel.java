@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.kitweft.groove.Groove;
 import org.kitweft.groove.Phrase;
+import org.kitweft.groove.PhrasePlan;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Section;
 
@@ -19,21 +20,21 @@ public final class SessionModel {
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
     private Recipe woven;
     private Groove groove;
+    private Optional<PhrasePlan> planned = Optional.empty();
+    private Optional<Phrase> phrase = Optional.empty();
 
     /** Starts with a session that has no past. */
     public SessionModel(Session first) {
         this.history = new History<>(first);
         this.woven = first.recipe();
         this.groove = woven.weave();
+        weave();
     }
 
     /** Begins with another session that has no past; nobody is told. */
     public void begin(Session other) {
         history = new History<>(other);
-        if (!woven.equals(other.recipe())) {
-            woven = other.recipe();
-            groove = woven.weave();
-        }
+        weave();
     }
 
     /** What is edited now. */
@@ -51,9 +52,9 @@ public final class SessionModel {
         return groove;
     }
 
-    /** What is to be heard and seen now. */
+    /** What is to be heard and written now: the phrase where it is what plays, or the groove. */
     public Phrase phrase() {
-        return new Phrase(List.of(new Section(session().role(), groove)));
+        return phrase.orElseGet(() -> new Phrase(List.of(new Section(session().role(), groove))));
     }
 
     /** Is called after each change. */
@@ -116,11 +117,21 @@ public final class SessionModel {
         }
     }
 
-    private void changed() {
+    private void weave() {
         if (!woven.equals(recipe())) {
             woven = recipe();
             groove = woven.weave();
         }
+        PhraseDraft draft = session().draft();
+        Optional<PhrasePlan> plan = draft.plays() ? draft.plan() : Optional.empty();
+        if (!planned.equals(plan)) {
+            planned = plan;
+            phrase = plan.map(PhrasePlan::weave);
+        }
+    }
+
+    private void changed() {
+        weave();
         listeners.forEach(Runnable::run);
     }
 }
