@@ -11,7 +11,6 @@ import java.util.function.UnaryOperator;
 import org.kitweft.groove.Doubling;
 import org.kitweft.groove.Layer;
 import org.kitweft.groove.LetterVoicing;
-import org.kitweft.groove.PhrasePlan;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Voicing;
 import org.kitweft.kit.Kit;
@@ -39,22 +38,7 @@ final class KitChange {
 
     /** All sections of a phrase on another kit. */
     static PhraseDraft on(PhraseDraft draft, Kit kit) {
-        return draft.plan()
-                .map(
-                        plan ->
-                                draft.with(
-                                                new PhrasePlan(
-                                                        plan.sections().stream()
-                                                                .map(
-                                                                        s ->
-                                                                                s.with(
-                                                                                        on(
-                                                                                                s
-                                                                                                        .recipe(),
-                                                                                                kit)))
-                                                                .toList()))
-                                        .withOpen(draft.open()))
-                .orElse(draft);
+        return draft.mapped(section -> section.with(on(section.recipe(), kit)));
     }
 
     /** The pedals change feet when a kit is mirrored; R stays the right hand. */

@@ -3,6 +3,7 @@ package org.kitweft.ui.session;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.UnaryOperator;
 import org.kitweft.band.Backing;
 import org.kitweft.band.ChordChart;
 import org.kitweft.groove.PhrasePlan;
@@ -114,6 +115,17 @@ public record PhraseDraft(
     /** The same kept in another place of the lesson, or in none. */
     public PhraseDraft withKept(OptionalInt other) {
         return new PhraseDraft(plan, open, plays, other, typed, backing);
+    }
+
+    /** The same with each section changed. */
+    PhraseDraft mapped(UnaryOperator<PlannedSection> change) {
+        return new PhraseDraft(
+                plan.map(p -> new PhrasePlan(p.sections().stream().map(change).toList())),
+                open,
+                plays,
+                kept,
+                typed,
+                backing);
     }
 
     /** The same, its open section being what the grid shows. */

@@ -121,6 +121,27 @@ public record Session(
         return new Session(written, other, tempo, role, choices, rules, lesson, item, draft);
     }
 
+    /**
+     * The same with another swing, in percent of a pair of steps: in the grid and in all of the
+     * phrase, for a band swings as one.
+     */
+    public Session withSwing(int percent) {
+        return new Session(
+                text,
+                swung(recipe, percent),
+                tempo,
+                role,
+                choices,
+                rules,
+                lesson,
+                item,
+                draft.mapped(section -> section.with(swung(section.recipe(), percent))));
+    }
+
+    private static Recipe swung(Recipe recipe, int percent) {
+        return recipe.with(recipe.grid().withSwing(percent));
+    }
+
     /** The same with another sticking; single strokes that went elsewhere come back. */
     public Session fresh(Sticking sticking) {
         Voicing voicing = recipe.voicing().withStrokes(new TreeMap<>());
@@ -189,7 +210,7 @@ public record Session(
         return new Session(text, recipe, tempo, role, choices, other, lesson, item, draft);
     }
 
-    /** The same with another lesson, of which neither an item nor a phrase is being edited. */
+    /** The same with another lesson: its items and phrases are closed, the phrase built too. */
     public Session with(Lesson other) {
         return new Session(
                 text,
@@ -200,7 +221,7 @@ public record Session(
                 rules,
                 other,
                 OptionalInt.empty(),
-                draft.withKept(OptionalInt.empty()));
+                draft.withoutPlan());
     }
 
     /** The same with another lesson and the place in it. */
@@ -220,7 +241,7 @@ public record Session(
                 List.of(),
                 lesson,
                 OptionalInt.of(index),
-                draft.withOpen(OptionalInt.empty()));
+                draft.withOpen(OptionalInt.empty()).withPlays(false));
     }
 
     /** The same with another phrase or band; what is open in it is in the grid from now on. */

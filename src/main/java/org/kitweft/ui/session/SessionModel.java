@@ -1,11 +1,14 @@
 package org.kitweft.ui.session;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.kitweft.groove.Groove;
 import org.kitweft.groove.Phrase;
 import org.kitweft.groove.PhrasePlan;
+import org.kitweft.groove.PlannedSection;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Section;
 
@@ -52,9 +55,15 @@ public final class SessionModel {
         return groove;
     }
 
+    /** The phrase being built, whether or not it plays; empty until there is one. */
+    public Optional<Phrase> built() {
+        return phrase;
+    }
+
     /** What is to be heard and written now: the phrase where it is what plays, or the groove. */
     public Phrase phrase() {
-        return phrase.orElseGet(() -> new Phrase(List.of(new Section(session().role(), groove))));
+        return phrase.filter(p -> session().draft().plays())
+                .orElseGet(() -> new Phrase(List.of(new Section(session().role(), groove))));
     }
 
     /** Is called after each change. */
@@ -122,12 +131,23 @@ public final class SessionModel {
             woven = recipe();
             groove = woven.weave();
         }
-        PhraseDraft draft = session().draft();
-        Optional<PhrasePlan> plan = draft.plays() ? draft.plan() : Optional.empty();
+        Optional<PhrasePlan> plan = session().draft().plan();
         if (!planned.equals(plan)) {
+            phrase = plan.map(this::woven);
             planned = plan;
-            phrase = plan.map(PhrasePlan::weave);
         }
+    }
+
+    /** Only what is new in it is woven anew. */
+    private Phrase woven(PhrasePlan plan) {
+        Map<PlannedSection, Section> known = new HashMap<>();
+        for (int i = 0; i < phrase.map(p -> p.sections().size()).orElse(0); i++) {
+            known.put(planned.orElseThrow().sections().get(i), phrase.get().sections().get(i));
+        }
+        return new Phrase(
+                plan.sections().stream()
+                        .map(section -> known.computeIfAbsent(section, PlannedSection::weave))
+                        .toList());
     }
 
     private void changed() {

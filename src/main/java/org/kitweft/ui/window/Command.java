@@ -18,6 +18,7 @@ enum Command {
     EXPORT_MIDI(Group.FILE, "menu E", true),
     EXPORT_WAVE(Group.FILE, "menu shift E"),
     EXPORT_PICTURE(Group.FILE, ""),
+    EXPORT_STAFF(Group.FILE, ""),
     QUIT(Group.FILE, "menu Q", true),
 
     UNDO(Group.EDIT, "menu Z"),
@@ -39,11 +40,15 @@ enum Command {
     SLOWER(Group.PLAY, "menu DOWN"),
     CLICK(Group.PLAY, "menu K", true),
     LOOP(Group.PLAY, "menu shift L"),
+    PLAY_PHRASE(Group.PLAY, "menu R", true),
+    BAND(Group.PLAY, "menu B"),
 
     GO_STICKING(Group.VIEW, "F2"),
     GO_KIT(Group.VIEW, "F3"),
     GO_GROOVE(Group.VIEW, "F4"),
     GO_POSSIBILITIES(Group.VIEW, "F7"),
+    GO_PHRASE(Group.VIEW, "F9"),
+    GO_BAND(Group.VIEW, "shift F9"),
     LESSON_DRAWER(Group.VIEW, "menu L", true),
     LARGE_VIEW(Group.VIEW, "F11"),
     ZOOM_IN(Group.VIEW, "menu EQUALS", true),

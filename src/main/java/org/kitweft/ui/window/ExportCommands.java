@@ -3,11 +3,12 @@ package org.kitweft.ui.window;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.OptionalInt;
 import java.util.function.Supplier;
 import javax.imageio.ImageIO;
 import org.kitweft.file.SafeFile;
-import org.kitweft.groove.Phrase;
 import org.kitweft.sound.PlaySettings;
+import org.kitweft.sound.Playable;
 import org.kitweft.sound.Timeline;
 import org.kitweft.sound.midi.MidiFile;
 import org.kitweft.sound.synth.Bank;
@@ -50,12 +51,12 @@ final class ExportCommands {
 
     /** Writes without asking; a file that exists is replaced. */
     void midi(Path path) {
-        Phrase phrase = session.phrase();
+        Supplier<Playable> what = play.whole();
         PlaySettings settings = settings();
         tasks.run(
                 "Writing " + path.getFileName(),
                 progress -> {
-                    MidiFile.write(Timeline.of(phrase, settings), path, true);
+                    MidiFile.write(Timeline.of(what.get(), settings), path, true);
                     return path;
                 },
                 this::written,
@@ -68,18 +69,42 @@ final class ExportCommands {
 
     /** Writes without asking; a file that exists is replaced. */
     void wave(Path path) {
-        Phrase phrase = session.phrase();
+        Supplier<Playable> what = play.whole();
         PlaySettings settings = settings();
         tasks.run(
                 "Writing " + path.getFileName(),
                 progress -> {
                     WaveFile.write(
-                            Timeline.of(phrase, settings),
+                            Timeline.of(what.get(), settings),
                             bank.load(),
                             path,
                             true,
                             part -> {
                                 progress.at(part);
+                                return !progress.stopped();
+                            });
+                    return path;
+                },
+                this::written,
+                failure -> notices.fault(Faults.line("cannot write", path, failure)));
+    }
+
+    void staff() {
+        files.toSave("Export staff", "PDF, SVG, PNG or MusicXML", proposal(), StaffExport.ENDINGS)
+                .ifPresent(this::staff);
+    }
+
+    /** Writes without asking; a file that exists is replaced. */
+    void staff(Path path) {
+        StaffExport export =
+                new StaffExport(session.phrase(), proposal(), session.session().tempo());
+        tasks.run(
+                "Writing " + path.getFileName(),
+                progress -> {
+                    export.write(
+                            path,
+                            (done, of) -> {
+                                progress.at((double) done / of);
                                 return !progress.stopped();
                             });
                     return path;
@@ -129,10 +154,15 @@ final class ExportCommands {
 
     private String proposal() {
         var now = session.session();
-        String title =
-                now.item().isPresent()
-                        ? now.lesson().items().get(now.item().getAsInt()).title()
-                        : "";
+        OptionalInt kept = now.draft().plays() ? now.draft().kept() : OptionalInt.empty();
+        String title = "";
+        if (kept.isPresent()) {
+            title = now.lesson().phrases().get(kept.getAsInt()).title();
+        } else if (now.draft().plays()) {
+            title = "Phrase";
+        } else if (now.item().isPresent()) {
+            title = now.lesson().items().get(now.item().getAsInt()).title();
+        }
         return title.isBlank() ? now.recipe().sticking().text() : title;
     }
 }

@@ -65,8 +65,16 @@ final class HelpDialogs {
         row(kit, "I", "pin the stroke, or let it go");
         row(kit, "Delete", "bring the stroke back");
         heading(kit, "In the lesson");
-        row(kit, "Enter", "open the item");
-        row(kit, "Alt+Up, Alt+Down", "move the item");
+        row(kit, "Enter", "open the item or phrase");
+        row(kit, "Alt+Up, Alt+Down", "move it");
+        heading(kit, "On the phrase");
+        row(kit, "Left, Right", "choose a section");
+        row(kit, "Alt+Left, Alt+Right", "move it");
+        row(kit, "+, -", "a bar more, a bar less");
+        row(kit, "T, F, P", "time, fill, punch");
+        row(kit, "Enter", "open it in the grid, or close it");
+        row(kit, "L", "play it alone, or all again");
+        row(kit, "Delete", "take it out");
         panel.setLayout(new MigLayout("insets 14 18 14 18, gapx 36", "[][][]", "[top]"));
         panel.add(left);
         panel.add(right);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.geom.Point2D;
 import org.junit.jupiter.api.Test;
 import org.kitweft.groove.Groove;
+import org.kitweft.groove.Phrase;
 import org.kitweft.groove.Place;
 import org.kitweft.score.engrave.Engraver;
 import org.kitweft.score.engrave.Fonts;
@@ -16,7 +17,7 @@ class EngravingTest {
 
     private Engraving engraving(String sticking, double width) {
         Groove groove = Session.opening().typed(sticking).recipe().weave();
-        return Engraving.of(groove, NotationOptions.DEFAULT, engraver, width);
+        return Engraving.of(Phrase.of(groove), NotationOptions.DEFAULT, engraver, width);
     }
 
     @Test
@@ -35,9 +36,7 @@ class EngravingTest {
     void theNoteUnderTheMouseLeadsToItsStroke() {
         Engraving engraving = engraving("RLRL RLRL", 100);
         Point2D at = engraving.at(new Place(1, 2)).orElseThrow();
-        assertThat(engraving.hitAt(at.getX(), at.getY() - 0.5))
-                .map(hit -> hit.place())
-                .contains(new Place(1, 2));
+        assertThat(engraving.placeAt(at.getX(), at.getY() - 0.5)).contains(new Place(1, 2));
     }
 
     @Test
