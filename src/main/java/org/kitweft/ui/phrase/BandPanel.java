@@ -84,6 +84,8 @@ public final class BandPanel extends TabPanel {
         JPanel column =
                 new JPanel(
                         new MigLayout("insets 0, gapy 0, wrap 1", "[grow,fill]", "[]8[][][]8[]"));
+        on.setMnemonic('B');
+        another.setMnemonic('N');
         on.setToolTipText("Bass, chords and punches play along with groove or phrase");
         JPanel first = new JPanel(new MigLayout("insets 0, gap 8"));
         first.add(on);

@@ -85,9 +85,13 @@ public final class PhrasePanel extends TabPanel {
         row.add(group(heading("Play", groove), groove, phrase));
         make.setToolTipText(
                 "Make a phrase of the sticking in the grid: bars of time, one of fill, one of"
-                        + " punch");
-        addGroove.setToolTipText("The groove in the grid as one more section");
+                        + " punch (M on the strip)");
+        addGroove.setToolTipText("The groove in the grid as one more section (A on the strip)");
         addItem.setToolTipText("The groove of an item of the lesson as one more section");
+        make.setMnemonic('O');
+        addGroove.setMnemonic('G');
+        addItem.setMnemonic('I');
+        keepIt.setMnemonic('L');
         row.add(group(heading("Make", make), make, addGroove, addItem));
         JPanel lengths = group(heading("Bars", length), length);
         length.setToolTipText("Bars of the whole phrase, 1 to %d".formatted(Groove.MAX_BARS));
@@ -124,6 +128,9 @@ public final class PhrasePanel extends TabPanel {
         remove.setToolTipText("Take the section out (Delete on the strip)");
         from.setToolTipText("Play from the start of the section to the end of the phrase");
         loop.setToolTipText("Play the section alone, or the whole phrase again (L on the strip)");
+        open.setMnemonic('N');
+        from.setMnemonic('Y');
+        loop.setMnemonic('T');
         row.add(group(chosen));
         row.add(group(label("For", role), role, label("Bars", bars), bars));
         row.add(group(open, left, right, remove));

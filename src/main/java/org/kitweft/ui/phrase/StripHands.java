@@ -11,9 +11,10 @@ import org.kitweft.ui.theme.Keys;
 
 /**
  * What mouse and keys do on the strip. Mouse: a click chooses, a double click opens in the grid,
- * dragging a section moves it, dragging its right edge makes it longer or shorter. Keys: left and
- * right choose; with Alt they move the section; plus and minus lengthen and shorten; T, F, P say
- * its role; Enter opens it in the grid; L plays it alone; Delete takes it out.
+ * dragging a section moves it, dragging its right edge makes it longer or shorter. Keys: M makes a
+ * phrase of the sticking in the grid, A adds the groove there as a section; left and right choose;
+ * with Alt they move the section; plus and minus lengthen and shorten; T, F, P say its role; Enter
+ * opens it in the grid; L plays it alone; Delete takes it out.
  */
 final class StripHands {
     private static final int REACH = 6;
@@ -39,6 +40,8 @@ final class StripHands {
         for (String shorter : new String[] {"MINUS", "SUBTRACT"}) {
             Keys.bind(strip, shorter, () -> model.lengthen(-1));
         }
+        Keys.bind(strip, "M", model::makeOfOne);
+        Keys.bind(strip, "A", model::addGroove);
         Keys.bind(strip, "T", () -> model.role(Role.TIME));
         Keys.bind(strip, "F", () -> model.role(Role.FILL));
         Keys.bind(strip, "P", () -> model.role(Role.PUNCH));

@@ -228,6 +228,7 @@ public final class PlayModel implements AutoCloseable {
                             done[0] = true;
                             working = Optional.empty();
                             notices.fault("The band does not play: " + failure.getMessage());
+                            heard(now, now.drums());
                         });
         if (!done[0]) {
             working = Optional.of(running);

@@ -68,6 +68,7 @@ final class HelpDialogs {
         row(kit, "Enter", "open the item or phrase");
         row(kit, "Alt+Up, Alt+Down", "move it");
         heading(kit, "On the phrase");
+        row(kit, "M, A", "make one of the sticking, add the groove");
         row(kit, "Left, Right", "choose a section");
         row(kit, "Alt+Left, Alt+Right", "move it");
         row(kit, "+, -", "a bar more, a bar less");
