@@ -80,11 +80,10 @@ public final class LessonPanel extends JPanel {
         items.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         items.setCellRenderer(new ItemRenderer());
         add(new JScrollPane(items), "hmin 90");
-        JPanel first = new JPanel(new MigLayout("insets 0, gap 5", "[grow,fill]"));
-        for (JButton button : List.of(add, addPhrase, keep)) {
-            button.setMargin(UIScale.scale(new Insets(2, 4, 2, 4)));
-            first.add(button);
-        }
+        JPanel first = new JPanel(new MigLayout("insets 0, gap 5", "[grow,fill,sg][grow,fill,sg]"));
+        first.add(add);
+        first.add(addPhrase, "wrap");
+        first.add(keep, "span 2");
         add.setToolTipText("Add the groove of now to the lesson");
         addPhrase.setToolTipText(
                 "Keep phrase and band of now in the lesson, or the changes of the open one");

@@ -5,6 +5,7 @@ import java.awt.Component;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
@@ -56,6 +57,7 @@ public final class BandPanel extends TabPanel {
     private final JSpinner seed =
             new JSpinner(new SpinnerNumberModel((Number) 0L, Long.MIN_VALUE, Long.MAX_VALUE, 1L));
     private final JButton another = new JButton("Another one");
+    private final JButton swing = new JButton();
     private final JTextArea reasons = new JTextArea();
     private boolean following;
 
@@ -113,7 +115,10 @@ public final class BandPanel extends TabPanel {
         seed.setEditor(new JSpinner.NumberEditor(seed, "0"));
         ((JSpinner.DefaultEditor) seed.getEditor()).getTextField().setColumns(5);
         another.setToolTipText("Let the band vary its figures in another way");
-        row.add(group(label("Style", style), style));
+        swing.setToolTipText(
+                "Let drums and band swing as the style does: where the second of two eighths falls,"
+                        + " in percent; 50 is straight");
+        row.add(group(label("Style", style), style, swing));
         row.add(group(claveLabel, clave));
         row.add(group(label("Take", seed), seed, another));
         return row;
@@ -154,6 +159,10 @@ public final class BandPanel extends TabPanel {
         return session.session().draft();
     }
 
+    private Style chosen() {
+        return Objects.requireNonNull(styles.get(draft().backing().style()));
+    }
+
     private String chartInWords() {
         int bars = draft().backing().chart().bars().size();
         return "%s of chords, then again".formatted(PhraseModel.bars(bars));
@@ -171,6 +180,8 @@ public final class BandPanel extends TabPanel {
                 e -> backing("Clave", b -> b.withClave((ClaveDirection) clave.getSelectedItem())));
         seed.addChangeListener(
                 e -> backing("Take", b -> b.withSeed(((Number) seed.getValue()).longValue())));
+        swing.addActionListener(
+                e -> session.edit("Swing", session.session().withSwing(chosen().swing())));
         another.addActionListener(e -> backing("Take", b -> b.withSeed(b.seed() + 1)));
         chords.getDocument()
                 .addDocumentListener(
@@ -231,14 +242,16 @@ public final class BandPanel extends TabPanel {
             chords.getAccessibleContext()
                     .setAccessibleDescription(
                             now.fault().map(f -> f.getMessage()).orElseGet(this::chartInWords));
-            Style chosen = styles.get(now.backing().style());
+            Style chosen = chosen();
             style.setSelectedItem(now.backing().style());
             clave.setSelectedItem(now.backing().clave());
-            boolean hasClave = chosen != null && chosen.hasClave();
+            boolean hasClave = chosen.hasClave();
             clave.setVisible(hasClave);
             claveLabel.setVisible(hasClave);
             seed.setValue(now.backing().seed());
-            String text = chosen == null ? "" : String.join("\n", chosen.reasons());
+            swing.setText("Swing %d %%".formatted(chosen.swing()));
+            swing.setVisible(chosen.swing() != session.recipe().grid().swing());
+            String text = String.join("\n", chosen.reasons());
             if (!reasons.getText().equals(text)) {
                 reasons.setText(text);
                 reasons.setCaretPosition(0);
