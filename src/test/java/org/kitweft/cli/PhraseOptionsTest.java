@@ -74,7 +74,7 @@ class PhraseOptionsTest {
         --phrase 3 --chords C|C|C|C  ; chart, character 7
         """)
     void badInputIsTold(String options, String named) {
-        String[] more = options.split(" ");
+        String[] more = options.split(" ", -1);
         String[] args = new String[2 + more.length];
         args[0] = "groove";
         args[1] = "RLRR";

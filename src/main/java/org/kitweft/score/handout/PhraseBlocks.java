@@ -165,11 +165,12 @@ final class PhraseBlocks {
                 false,
                 (signs, y) -> {
                     for (int i = 0; i < steps.size(); i++) {
+                        int row = i / perRow;
                         step(
                                 signs,
                                 steps.get(i),
                                 left + i % perRow * STEP_WIDTH,
-                                y + i / perRow * STEP_HEIGHT);
+                                y + row * STEP_HEIGHT);
                     }
                     double at = y + rows * STEP_HEIGHT - 2;
                     for (String line : remarks) {
