@@ -19,4 +19,24 @@ public record BandPart(String name, int channel, int program, List<BandNote> not
                             .formatted(channel, program));
         }
     }
+
+    /**
+     * What of it lies between two instants, as a part that starts at the first of them: for those
+     * who practise some bars alone. A note that sounds on beyond the second is cut there; one that
+     * began before the first is left out.
+     */
+    public BandPart between(long from, long to) {
+        List<BandNote> cut =
+                notes.stream()
+                        .filter(note -> note.tick() >= from && note.tick() < to)
+                        .map(
+                                note ->
+                                        new BandNote(
+                                                note.tick() - from,
+                                                Math.min(note.durationTicks(), to - note.tick()),
+                                                note.key(),
+                                                note.velocity()))
+                        .toList();
+        return new BandPart(name, channel, program, cut);
+    }
 }

@@ -21,14 +21,23 @@ public final class BuiltInStyles {
     }
 
     /**
+     * Refuses a name that no style has.
+     *
+     * @throws UnknownNameException with the nearest name
+     */
+    static void checkName(String name) {
+        if (!NAMES.contains(name)) {
+            throw new UnknownNameException("style", name, "the built-in styles", NAMES);
+        }
+    }
+
+    /**
      * Loads a style.
      *
      * @throws UnknownNameException with the nearest name, if there is none such
      */
     public static Style load(String name) {
-        if (!NAMES.contains(name)) {
-            throw new UnknownNameException("style", name, "the built-in styles", NAMES);
-        }
+        checkName(name);
         String resource = "/org/kitweft/shared/styles/" + name + ".json";
         try (InputStream stream =
                 Objects.requireNonNull(

@@ -170,6 +170,11 @@ public record ChordChart(List<List<Optional<Chord>>> bars) {
         return text.toString();
     }
 
+    /** Its first bars: all of them where it has no more than so many. */
+    public ChordChart first(int most) {
+        return new ChordChart(bars.subList(0, Math.min(most, bars.size())));
+    }
+
     /** The same chart higher or lower by semitones. */
     public ChordChart transposed(int semitones) {
         return mapped(chord -> chord.transposed(semitones));

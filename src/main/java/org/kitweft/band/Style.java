@@ -3,6 +3,7 @@ package org.kitweft.band;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.kitweft.groove.Grid;
 
 /**
@@ -90,6 +91,18 @@ public final class Style {
     /** Why the style is played so: general reasons, then those of bass, comping and punches. */
     public List<String> reasons() {
         return reasons;
+    }
+
+    /** After how many bars of 4/4 its longest figure comes round beside a grid. */
+    public int figureBars(Grid grid) {
+        int barOfFigure = 4 * pulsesBeside(grid);
+        int longest =
+                Stream.of(bass, comping, punches)
+                        .flatMap(line -> line.figures().stream())
+                        .mapToInt(figure -> figure.steps().size())
+                        .max()
+                        .orElse(barOfFigure);
+        return Math.max(1, (longest + barOfFigure - 1) / barOfFigure);
     }
 
     /** The steps per beat its figures are read in beside a grid: the finest that the grid has. */

@@ -14,7 +14,9 @@ import org.kitweft.groove.Phrase;
 import org.kitweft.lesson.Lesson;
 import org.kitweft.lesson.LessonFile;
 import org.kitweft.lesson.LessonItem;
+import org.kitweft.lesson.LessonPhrase;
 import org.kitweft.sound.PlaySettings;
+import org.kitweft.sound.Playable;
 import org.kitweft.sound.Timeline;
 import org.kitweft.sound.midi.MidiFile;
 import org.kitweft.sound.synth.Bank;
@@ -35,11 +37,13 @@ import picocli.CommandLine.Parameters;
         description = {
             "Write the demo lesson, an evening of a percussion class in a harbour town, whole: the"
                     + " lesson file, its text, its handout as PDF, and of each groove a MIDI file, a"
-                    + " WAV file, a MusicXML file and a picture of grid and staff."
+                    + " WAV file, a MusicXML file and a picture of grid and staff; of the phrase"
+                    + " with its band MIDI, WAV, PDF and MusicXML."
         },
         footer = {
             "",
-            "MIDI and WAV files begin with a bar of click and play at least four bars.",
+            "MIDI and WAV files begin with a bar of click and play at least four bars,"
+                    + " the phrase twice.",
             "",
             "Example:",
             "  kitweft demo harbour"
@@ -47,6 +51,9 @@ import picocli.CommandLine.Parameters;
 final class DemoCommand implements Callable<Integer> {
     /** Enough to hear a groove settle. */
     private static final int BARS_HEARD = 4;
+
+    /** A phrase leads back to its start: once is not enough to hear it. */
+    private static final int LOOPS_OF_A_PHRASE = 2;
 
     private final Terminal terminal;
 
@@ -88,6 +95,10 @@ final class DemoCommand implements Callable<Integer> {
             add(targets, item, "%d-%s".formatted(number, slug(item.title())));
             number++;
         }
+        for (LessonPhrase phrase : lesson.phrases()) {
+            add(targets, phrase, "%d-%s".formatted(number, slug(phrase.title())));
+            number++;
+        }
         targets.check();
         makeFolder();
         targets.write(terminal);
@@ -114,6 +125,33 @@ final class DemoCommand implements Callable<Integer> {
                 name,
                 folder.resolve(name + ".musicxml"),
                 new StaffFiles(groove, item.tempo())::writeMusicXml);
+    }
+
+    private void add(Targets targets, LessonPhrase phrase, String name) {
+        Phrase woven = phrase.plan().weave();
+        Playable playable =
+                phrase.playingBand()
+                        .map(band -> Playable.of(woven, band.arrangement(woven.bars())))
+                        .orElseGet(() -> Playable.of(woven));
+        Timeline timeline =
+                Timeline.of(
+                        playable,
+                        PlaySettings.DEFAULT
+                                .withTempo(phrase.tempo())
+                                .withLoops(LOOPS_OF_A_PHRASE)
+                                .withCountInBars(1));
+        StaffFiles staff = new StaffFiles(woven, phrase.title(), phrase.tempo());
+        targets.add(
+                name,
+                folder.resolve(name + ".mid"),
+                (target, replace) -> MidiFile.write(timeline, target, replace));
+        targets.add(
+                name,
+                folder.resolve(name + ".wav"),
+                (target, replace) ->
+                        WaveFile.write(timeline, bank(), target, replace, Progress.NONE));
+        targets.add(name, folder.resolve(name + ".pdf"), staff::writePdf);
+        targets.add(name, folder.resolve(name + ".musicxml"), staff::writeMusicXml);
     }
 
     private static Timeline timeline(Groove groove, LessonItem item) {

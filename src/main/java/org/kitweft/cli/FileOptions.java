@@ -26,7 +26,8 @@ final class FileOptions {
     @Option(
             names = "--png",
             paramLabel = "FILE",
-            description = "Write the grid, with the staff below, as a picture.")
+            description =
+                    "Write the grid, with the staff below, as a picture; of a phrase the staff alone.")
     private @Nullable Path png;
 
     @Option(
@@ -53,7 +54,29 @@ final class FileOptions {
             description = "Replace files that exist. Without it nothing is overwritten.")
     private boolean force;
 
+    /** The files of a groove. */
     Targets targets(Groove groove, Playable playable, PlaySettings settings, Bank.Source bank) {
+        return targets(
+                new StaffFiles(groove, settings.tempo()),
+                (target, replace) -> GridImage.write(groove, settings.tempo(), target, replace),
+                playable,
+                settings,
+                bank);
+    }
+
+    /** The files of a phrase. */
+    Targets targets(Playable phrase, PlaySettings settings, Bank.Source bank) {
+        String title = phrase.phrase().sections().get(0).groove().sticking().text();
+        StaffFiles staff = new StaffFiles(phrase.phrase(), title, settings.tempo());
+        return targets(staff, staff::writePng, phrase, settings, bank);
+    }
+
+    private Targets targets(
+            StaffFiles staff,
+            Targets.Writer picture,
+            Playable playable,
+            PlaySettings settings,
+            Bank.Source bank) {
         Targets targets = new Targets(force);
         if (midi != null) {
             targets.add(
@@ -75,23 +98,16 @@ final class FileOptions {
                                     Progress.NONE));
         }
         if (png != null) {
-            targets.add(
-                    "--png",
-                    png,
-                    (target, replace) ->
-                            GridImage.write(groove, settings.tempo(), target, replace));
+            targets.add("--png", png, picture);
         }
         if (pdf != null) {
-            targets.add("--pdf", pdf, new StaffFiles(groove, settings.tempo())::writePdf);
+            targets.add("--pdf", pdf, staff::writePdf);
         }
         if (svg != null) {
-            targets.add("--svg", svg, new StaffFiles(groove, settings.tempo())::writeSvg);
+            targets.add("--svg", svg, staff::writeSvg);
         }
         if (musicXml != null) {
-            targets.add(
-                    "--musicxml",
-                    musicXml,
-                    new StaffFiles(groove, settings.tempo())::writeMusicXml);
+            targets.add("--musicxml", musicXml, staff::writeMusicXml);
         }
         return targets;
     }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.kitweft.groove.Groove;
 import org.kitweft.groove.Phrase;
+import org.kitweft.groove.Recipe;
 import org.kitweft.sound.Mix;
 import org.kitweft.sound.PlayOut;
 import org.kitweft.sound.PlaySettings;
@@ -37,11 +38,14 @@ import picocli.CommandLine.Option;
             "      --layer \"hi-hat.foot@2: - x - x\" --wav feet.wav",
             "  kitweft groove \"RLRR LRLL\" --chords \"Dm7 G7 | Cmaj7 %%\" --style swing \\",
             "      --without drums --loops 4 --count-in 1 --wav minus-drums.wav",
+            "  kitweft groove \">RLRR >LRLL\" --phrase 8 --chords \"Am7 | D7\" --style bossa \\",
+            "      --midi phrase.mid --pdf phrase.pdf",
             "",
             "--json answers with {sticking, meter, tempo, steps, bars, kit, hits: [{bar, step, start,"
                     + " limb, letter, surface, sound, channel, key, velocity, dynamic}], conflicts:"
                     + " [{kind, limb, sounds, places, reason}]}: bar, step and channel count from 1,"
-                    + " start is in quarter notes as an exact fraction, letter is null for a layer."
+                    + " start is in quarter notes as an exact fraction, letter is null for a layer. With --phrase also sections:"
+                    + " [{role, bar, bars}], and bar counts through the phrase."
         })
 final class GrooveCommand implements Callable<Integer> {
     private final Terminal terminal;
@@ -49,6 +53,7 @@ final class GrooveCommand implements Callable<Integer> {
     @Mixin private RecipeOptions recipeOptions = new RecipeOptions();
     @Mixin private PlayOptions playOptions = new PlayOptions();
     @Mixin private BandOptions bandOptions = new BandOptions();
+    @Mixin private PhraseOptions phraseOptions = new PhraseOptions();
     @Mixin private FileOptions fileOptions = new FileOptions();
 
     @Option(
@@ -72,15 +77,29 @@ final class GrooveCommand implements Callable<Integer> {
             throw new InputException(
                     "--tempo-steps is for --midi and --wav; --play plays one --tempo");
         }
-        Groove groove = bandOptions.fitting(recipeOptions.recipe());
-        Playable playable = bandOptions.playable(Phrase.of(groove));
-        Targets targets = fileOptions.targets(groove, playable, settings, playOptions::loadBank);
+        Recipe recipe = recipeOptions.recipe();
+        Optional<Phrase> phrase = phraseOptions.phrase(recipe);
+        Playable playable;
+        Targets targets;
+        String text;
+        if (phrase.isPresent()) {
+            playable = bandOptions.playable(phrase.get());
+            targets = fileOptions.targets(playable, settings, playOptions::loadBank);
+            text =
+                    json
+                            ? GrooveJson.of(phrase.get(), settings.tempo())
+                            : PhraseText.of(phrase.get(), settings.tempo(), terminal.symbols());
+        } else {
+            Groove groove = bandOptions.fitting(recipe);
+            playable = bandOptions.playable(Phrase.of(groove));
+            targets = fileOptions.targets(groove, playable, settings, playOptions::loadBank);
+            text =
+                    json
+                            ? GrooveJson.of(groove, settings.tempo())
+                            : GrooveText.of(groove, settings.tempo(), terminal.symbols());
+        }
         targets.check();
-        terminal.out()
-                .print(
-                        json
-                                ? GrooveJson.of(groove, settings.tempo())
-                                : GrooveText.of(groove, settings.tempo(), terminal.symbols()));
+        terminal.out().print(text);
         terminal.out().flush();
         targets.write(terminal);
         if (play) {

@@ -6,7 +6,9 @@ import java.util.Locale;
 import org.kitweft.groove.Conflict;
 import org.kitweft.groove.Groove;
 import org.kitweft.groove.Hit;
+import org.kitweft.groove.Phrase;
 import org.kitweft.groove.Place;
+import org.kitweft.groove.Section;
 import org.kitweft.groove.Tempo;
 import org.kitweft.groove.Ticks;
 import org.kitweft.kit.Limb;
@@ -29,31 +31,72 @@ final class GrooveJson {
         return JsonText.of(json -> write(groove, tempo, json));
     }
 
+    /** The same of a phrase, whose sections are named too; bars count through it. */
+    static String of(Phrase phrase, Tempo tempo) {
+        return JsonText.of(
+                json -> {
+                    json.writeStartObject();
+                    write(phrase, tempo, json);
+                    json.writeArrayFieldStart("sections");
+                    int bar = 1;
+                    for (Section section : phrase.sections()) {
+                        json.writeStartObject();
+                        json.writeStringField("role", section.role().id());
+                        json.writeNumberField("bar", bar);
+                        json.writeNumberField("bars", section.groove().bars());
+                        json.writeEndObject();
+                        bar += section.groove().bars();
+                    }
+                    json.writeEndArray();
+                    json.writeEndObject();
+                });
+    }
+
     private static void write(Groove groove, Tempo tempo, JsonGenerator json) throws IOException {
         json.writeStartObject();
-        json.writeStringField("sticking", groove.sticking().text());
-        json.writeStringField("meter", groove.grid().meter().text());
-        json.writeNumberField("tempo", tempo.beatsPerMinute());
-        json.writeNumberField("steps", groove.grid().stepsPerBeat());
-        json.writeNumberField("bars", groove.bars());
-        json.writeStringField("kit", groove.kit().name());
-        json.writeArrayFieldStart("hits");
-        for (Hit hit : groove.hits()) {
-            write(hit, groove, json);
-        }
-        json.writeEndArray();
-        json.writeArrayFieldStart("conflicts");
-        for (Conflict conflict : groove.conflicts()) {
-            write(conflict, json);
-        }
-        json.writeEndArray();
+        write(Phrase.of(groove), tempo, json);
         json.writeEndObject();
     }
 
-    private static void write(Hit hit, Groove groove, JsonGenerator json) throws IOException {
+    private static void write(Phrase phrase, Tempo tempo, JsonGenerator json) throws IOException {
+        Groove first = phrase.sections().get(0).groove();
+        json.writeStringField("sticking", first.sticking().text());
+        json.writeStringField("meter", first.grid().meter().text());
+        json.writeNumberField("tempo", tempo.beatsPerMinute());
+        json.writeNumberField("steps", first.grid().stepsPerBeat());
+        json.writeNumberField("bars", phrase.bars());
+        json.writeStringField("kit", first.kit().name());
+        json.writeArrayFieldStart("hits");
+        int bars = 0;
+        long ticks = 0;
+        for (Section section : phrase.sections()) {
+            for (Hit hit : section.groove().hits()) {
+                write(hit, section.groove(), bars, ticks, json);
+            }
+            bars += section.groove().bars();
+            ticks += section.groove().ticks();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("conflicts");
+        bars = 0;
+        for (Section section : phrase.sections()) {
+            for (Conflict conflict : section.groove().conflicts()) {
+                write(conflict, bars, json);
+            }
+            bars += section.groove().bars();
+        }
+        json.writeEndArray();
+    }
+
+    /**
+     * @param bars before the hit's section
+     * @param ticks before it
+     */
+    private static void write(Hit hit, Groove groove, int bars, long ticks, JsonGenerator json)
+            throws IOException {
         json.writeStartObject();
-        writePlace(hit.place(), json);
-        json.writeStringField("start", Ticks.text(hit.start()));
+        writePlace(hit.place(), bars, json);
+        json.writeStringField("start", Ticks.text(ticks + hit.start()));
         json.writeStringField("limb", hit.limb().id());
         json.writeStringField("letter", hit.letter().map(Letter::name).orElse(null));
         json.writeStringField("surface", hit.sound().surface());
@@ -71,7 +114,7 @@ final class GrooveJson {
         json.writeEndObject();
     }
 
-    private static void write(Conflict conflict, JsonGenerator json) throws IOException {
+    private static void write(Conflict conflict, int bars, JsonGenerator json) throws IOException {
         json.writeStartObject();
         json.writeStringField("kind", conflict.kind());
         json.writeStringField("limb", conflict.limb().map(Limb::id).orElse(null));
@@ -83,7 +126,7 @@ final class GrooveJson {
         json.writeArrayFieldStart("places");
         for (Place place : conflict.places()) {
             json.writeStartObject();
-            writePlace(place, json);
+            writePlace(place, bars, json);
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -91,8 +134,8 @@ final class GrooveJson {
         json.writeEndObject();
     }
 
-    private static void writePlace(Place place, JsonGenerator json) throws IOException {
-        json.writeNumberField("bar", place.bar());
+    private static void writePlace(Place place, int bars, JsonGenerator json) throws IOException {
+        json.writeNumberField("bar", bars + place.bar());
         json.writeNumberField("step", place.step());
     }
 }

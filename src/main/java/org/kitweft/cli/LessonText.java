@@ -1,8 +1,10 @@
 package org.kitweft.cli;
 
+import java.util.List;
 import java.util.stream.Collectors;
 import org.kitweft.lesson.Lesson;
 import org.kitweft.lesson.LessonItem;
+import org.kitweft.lesson.LessonPhrase;
 
 /** A lesson as text: title, remarks, and each item with its grid. */
 final class LessonText {
@@ -20,18 +22,36 @@ final class LessonText {
             text.append("\n").append(heading).append("\n");
             text.append("-".repeat(heading.length())).append("\n\n");
             text.append(wrapped(item.remarks())).append("\n");
-            if (!item.tempoSteps().isEmpty()) {
-                text.append("Tempo steps: ")
-                        .append(
-                                item.tempoSteps().stream()
-                                        .map(step -> "[ ] " + step)
-                                        .collect(Collectors.joining("  ")))
-                        .append("\n\n");
-            }
+            text.append(steps(item.tempoSteps()));
             text.append(GrooveText.of(item.recipe().weave(), item.tempo(), symbols));
             number++;
         }
+        for (LessonPhrase phrase : lesson.phrases()) {
+            String heading = "%d. %s (phrase)".formatted(number, phrase.title());
+            text.append("\n").append(heading).append("\n");
+            text.append("-".repeat(heading.length())).append("\n\n");
+            text.append(wrapped(phrase.remarks())).append("\n");
+            text.append(steps(phrase.tempoSteps()));
+            phrase.playingBand()
+                    .ifPresent(
+                            band ->
+                                    text.append(
+                                            "Band: %s, %s\n\n"
+                                                    .formatted(band.style(), band.chords())));
+            text.append(PhraseText.of(phrase.plan().weave(), phrase.tempo(), symbols));
+            number++;
+        }
         return text.toString();
+    }
+
+    private static String steps(List<Integer> steps) {
+        return steps.isEmpty()
+                ? ""
+                : "Tempo steps: "
+                        + steps.stream()
+                                .map(step -> "[ ] " + step)
+                                .collect(Collectors.joining("  "))
+                        + "\n\n";
     }
 
     /** Remarks in lines of the grid's width; their own line ends stay. */

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.kitweft.file.SafeFile.Existing;
 import org.kitweft.groove.Groove;
+import org.kitweft.groove.Phrase;
 import org.kitweft.groove.Tempo;
 import org.kitweft.score.engrave.Engraver;
 import org.kitweft.score.engrave.Fonts;
@@ -24,15 +25,21 @@ import org.kitweft.score.page.ScorePage;
 import org.kitweft.score.page.Sheet;
 import org.kitweft.score.page.SvgFile;
 
-/** A groove on the staff, written to files. */
+/** A groove or a phrase on the staff, written to files. */
 final class StaffFiles {
     private static final int POINTS_PER_INCH = 72;
 
-    private final Groove groove;
+    private final Phrase phrase;
+    private final String title;
     private final Tempo tempo;
 
     StaffFiles(Groove groove, Tempo tempo) {
-        this.groove = groove;
+        this(Phrase.of(groove), groove.sticking().text(), tempo);
+    }
+
+    StaffFiles(Phrase phrase, String title, Tempo tempo) {
+        this.phrase = phrase;
+        this.title = title;
         this.tempo = tempo;
     }
 
@@ -40,7 +47,7 @@ final class StaffFiles {
         Fonts fonts = Fonts.load();
         ScorePage page = new ScorePage(new Engraver(fonts), Paper.A4);
         PdfFile.write(
-                page.pages(score(NotationOptions.DEFAULT.withCounting(true)), title()),
+                page.pages(score(NotationOptions.DEFAULT.withCounting(true)), title),
                 fonts,
                 target,
                 existing(replace),
@@ -53,10 +60,22 @@ final class StaffFiles {
                 cutOut(fonts, Paper.A4.width()), fonts, Palette.PRINT, target, existing(replace));
     }
 
+    /** The staff alone as a picture. */
+    void writePng(Path target, boolean replace) throws IOException {
+        Fonts fonts = Fonts.load();
+        PngFile.write(
+                cutOut(fonts, Paper.A4.width()),
+                fonts,
+                Palette.PRINT,
+                PngFile.USUAL_DPI,
+                target,
+                existing(replace));
+    }
+
     void writeMusicXml(Path target, boolean replace) throws IOException {
         MusicXmlFile.write(
                 score(NotationOptions.DEFAULT),
-                new MusicXmlSettings(title(), Optional.of(tempo)),
+                new MusicXmlSettings(title, Optional.of(tempo)),
                 target,
                 existing(replace));
     }
@@ -84,11 +103,7 @@ final class StaffFiles {
     }
 
     private Score score(NotationOptions options) {
-        return Notation.of(groove, options);
-    }
-
-    private String title() {
-        return groove.sticking().text();
+        return Notation.of(phrase, options);
     }
 
     private static Existing existing(boolean replace) {

@@ -94,4 +94,62 @@ public record PhrasePlan(List<PlannedSection> sections) {
         changed.add(to, changed.remove(from));
         return new PhrasePlan(changed);
     }
+
+    /**
+     * The same lasting so many bars in all: its longest section of time, or where it has none its
+     * longest section, gets longer or shorter.
+     *
+     * @throws IllegalArgumentException if the other sections leave no bar for it
+     */
+    public PhrasePlan withBars(int bars) {
+        int longest = 0;
+        for (int i = 1; i < sections.size(); i++) {
+            if (goesBefore(sections.get(i), sections.get(longest))) {
+                longest = i;
+            }
+        }
+        PlannedSection stretched = sections.get(longest);
+        int left = bars - (bars() - stretched.bars());
+        if (left < 1) {
+            throw new IllegalArgumentException(
+                    "%d bars: the other sections of the phrase take %d already"
+                            .formatted(bars, bars() - stretched.bars()));
+        }
+        return with(longest, stretched.withBars(left));
+    }
+
+    private static boolean goesBefore(PlannedSection one, PlannedSection other) {
+        boolean time = one.role() == Role.TIME;
+        boolean sameKind = time == (other.role() == Role.TIME);
+        return sameKind ? one.bars() > other.bars() : time;
+    }
+
+    /**
+     * Which section a bar stands in.
+     *
+     * @param bar of the phrase, from 1
+     * @return its index, from 0
+     * @throws IllegalArgumentException if the phrase does not have the bar
+     */
+    public int sectionAt(int bar) {
+        int before = 0;
+        for (int i = 0; i < sections.size(); i++) {
+            before += sections.get(i).bars();
+            if (bar >= 1 && bar <= before) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException(
+                "bar %d: the phrase has bars 1 to %d".formatted(bar, before));
+    }
+
+    /** The bar a section starts with, from 1. */
+    public int firstBar(int index) {
+        return 1 + sections.subList(0, index).stream().mapToInt(PlannedSection::bars).sum();
+    }
+
+    /** The bar a section ends with. */
+    public int lastBar(int index) {
+        return firstBar(index) + sections.get(index).bars() - 1;
+    }
 }

@@ -83,6 +83,13 @@ record Field(String source, JsonNode node, String name, String place) {
         return isPresent() ? whole() : otherwise;
     }
 
+    long wholeLong(long otherwise) {
+        if (isPresent() && !(node.isIntegralNumber() && node.canConvertToLong())) {
+            throw expected("a whole number");
+        }
+        return node.asLong(otherwise);
+    }
+
     /** True or false; false where it is missing. */
     boolean bool() {
         if (isPresent() && !node.isBoolean()) {

@@ -24,15 +24,22 @@ import org.kitweft.file.SafeFile.Existing;
  *                      "ghosts":[],"doublings":[{"limb":"right-foot","sound":"bass-drum.head",
  *                      "accentsOnly":true}],"tacet":false}},
  *      "strokes":{"5":"crash.edge"},
- *      "layers":[{"limb":"left-foot","sound":"hi-hat.foot","steps":2,"figure":"- x - x"}]}}]}
+ *      "layers":[{"limb":"left-foot","sound":"hi-hat.foot","steps":2,"figure":"- x - x"}]}}],
+ *  "phrases":[
+ *   {"title":"…","remarks":"…","tempo":90,"tempoSteps":[70,80,90],
+ *    "band":{"on":true,"chords":"Dm7 G7 | Cmaj7 %","style":"swing","clave":"3-2","seed":0},
+ *    "sections":[{"role":"time","bars":6,"sticking":"RLRR LRLL","kit":"five-piece",
+ *      "leftHanded":false,"grid":{…},"voicing":{…}}]}]}
  * }</pre>
  *
  * <p>{@code kit} is the name of a built-in kit or, for any other, the whole kit in the form of a
  * kit file. Strokes count from 1. Required: format, version, items; of an item the sticking and the
- * voicing's letters; the rest has the defaults of the program. Without {@code bars} a groove has as
- * many as it takes until everything comes round.
+ * voicing's letters, of a phrase its sections, of a section the same and its bars, of a band the
+ * chords; the rest has the defaults of the program. Without {@code bars} a groove has as many as it
+ * takes until everything comes round.
  *
- * <p>Fields that are not known are kept and written again; a newer version is refused.
+ * <p>Fields that are not known are kept and written again; a newer version is refused. Phrases came
+ * later within version 1: a program that does not know them keeps them so.
  */
 public final class LessonFile {
     /** What the field {@code format} says. */

@@ -38,6 +38,10 @@ public record LessonItem(
         tempoSteps = List.copyOf(tempoSteps);
         Objects.requireNonNull(remarks, "remarks");
         Objects.requireNonNull(unknown, "unknown");
+        checkTempoSteps(tempoSteps);
+    }
+
+    static void checkTempoSteps(List<Integer> tempoSteps) {
         if (tempoSteps.size() > MAX_TEMPO_STEPS) {
             throw new IllegalArgumentException(
                     "%d tempo steps: expected at most %d"

@@ -2,24 +2,15 @@ package org.kitweft.lesson;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.OptionalInt;
-import org.kitweft.groove.Grid;
-import org.kitweft.groove.Meter;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Role;
 import org.kitweft.groove.Tempo;
-import org.kitweft.kit.BuiltInKits;
-import org.kitweft.kit.Kit;
-import org.kitweft.kit.KitFile;
-import org.kitweft.pattern.Sticking;
 
 /** From the tree of a lesson file to the lesson; {@link LessonFile} describes the form. */
 final class LessonReader {
     private final String source;
-    private final Map<String, Kit> builtIn = new HashMap<>();
+    private final RecipeReader recipes = new RecipeReader();
 
     LessonReader(String source) {
         this.source = source;
@@ -33,12 +24,21 @@ final class LessonReader {
         }
         checkVersion(top.at("version"));
         List<LessonItem> items = top.at("items").list("item").stream().map(this::item).toList();
+        Field phraseList = top.at("phrases");
+        List<LessonPhrase> phrases =
+                phraseList.isPresent()
+                        ? phraseList.list("phrase").stream()
+                                .map(new PhraseReader(recipes)::phrase)
+                                .toList()
+                        : List.of();
         String title = top.at("title").text("");
         String remarks = top.at("remarks").text("");
-        Lesson known = top.checked(() -> new Lesson(title, remarks, items));
+        Lesson known =
+                top.checked(() -> new Lesson(title, remarks, items, phrases, UnknownFields.NONE));
         ObjectNode bare = LessonWriter.bareTree(known);
         bare.putArray("items");
-        return new Lesson(title, remarks, items, Json.beyond(root, bare));
+        bare.putArray("phrases");
+        return new Lesson(title, remarks, items, phrases, Json.beyond(root, bare));
     }
 
     private static void checkVersion(Field version) {
@@ -55,15 +55,10 @@ final class LessonReader {
 
     private LessonItem item(Field item) {
         item.object();
-        Recipe recipe = recipe(item);
+        Recipe recipe = recipes.recipe(item);
         Field tempo = item.at("tempo");
-        List<Integer> tempoSteps =
-                item.at("tempoSteps").isPresent()
-                        ? item.at("tempoSteps").list("tempo step").stream()
-                                .map(Field::whole)
-                                .toList()
-                        : List.of();
-        Role role = role(item.at("role"));
+        List<Integer> tempoSteps = RecipeReader.tempoSteps(item.at("tempoSteps"));
+        Role role = RecipeReader.role(item.at("role"));
         LessonItem known =
                 item.checked(
                         () ->
@@ -82,59 +77,5 @@ final class LessonReader {
                 tempoSteps,
                 known.remarks(),
                 Json.beyond(item.node(), LessonWriter.bareTree(known)));
-    }
-
-    private Recipe recipe(Field item) {
-        Field text = item.at("sticking");
-        Sticking sticking = text.checked(() -> Sticking.parse(text.text()));
-        Kit kit = kit(item);
-        Grid grid = grid(item.at("grid"));
-        Field bars = item.at("bars");
-        return item.checked(
-                () ->
-                        new Recipe(
-                                sticking,
-                                kit,
-                                new VoicingReader(kit).voicing(item.at("voicing")),
-                                grid,
-                                bars.isPresent()
-                                        ? OptionalInt.of(bars.whole())
-                                        : OptionalInt.empty()));
-    }
-
-    private static Role role(Field role) {
-        String id = role.text(Role.TIME.id());
-        for (Role one : Role.values()) {
-            if (one.id().equals(id)) {
-                return one;
-            }
-        }
-        throw role.fault("unknown role \"%s\", expected time, fill or punch".formatted(id));
-    }
-
-    private Kit kit(Field item) {
-        Field kit = item.at("kit");
-        if (kit.node().isObject()) {
-            return kit.checked(() -> KitFile.parse(kit.node().toString(), "in the lesson"));
-        }
-        String name = kit.text(BuiltInKits.DEFAULT);
-        Kit loaded =
-                kit.checked(() -> builtIn.computeIfAbsent(name, any -> BuiltInKits.load(name)));
-        return item.at("leftHanded").bool() ? loaded.mirrored() : loaded;
-    }
-
-    private static Grid grid(Field grid) {
-        Grid usual = Grid.SIXTEENTHS;
-        if (!grid.isPresent()) {
-            return usual;
-        }
-        grid.object();
-        return grid.checked(
-                () ->
-                        new Grid(
-                                Meter.parse(grid.at("meter").text(usual.meter().text())),
-                                grid.at("steps").whole(usual.stepsPerBeat()),
-                                grid.at("swing").whole(usual.swing()),
-                                grid.at("overTheBar").bool()));
     }
 }

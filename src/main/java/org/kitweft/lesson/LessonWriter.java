@@ -3,10 +3,12 @@ package org.kitweft.lesson;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import org.kitweft.band.Backing;
 import org.kitweft.groove.Doubling;
 import org.kitweft.groove.Grid;
 import org.kitweft.groove.Layer;
 import org.kitweft.groove.LetterVoicing;
+import org.kitweft.groove.PlannedSection;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Voicing;
 import org.kitweft.kit.BuiltInKits;
@@ -26,11 +28,19 @@ final class LessonWriter {
             Json.restore(item.unknown(), node);
             items.add(node);
         }
+        if (!lesson.phrases().isEmpty()) {
+            ArrayNode phrases = root.putArray("phrases");
+            for (LessonPhrase phrase : lesson.phrases()) {
+                ObjectNode node = bareTree(phrase);
+                Json.restore(phrase.unknown(), node);
+                phrases.add(node);
+            }
+        }
         Json.restore(lesson.unknown(), root);
         return root;
     }
 
-    /** Without items and unknown fields. */
+    /** Without items, phrases and unknown fields. */
     static ObjectNode bareTree(Lesson lesson) {
         return Json.MAPPER
                 .createObjectNode()
@@ -48,16 +58,53 @@ final class LessonWriter {
                         .createObjectNode()
                         .put("title", item.title())
                         .put("role", item.role().id())
-                        .put("remarks", item.remarks())
-                        .put("sticking", recipe.sticking().text());
-        putKit(node, recipe.kit());
-        putGrid(node.putObject("grid"), recipe.grid());
+                        .put("remarks", item.remarks());
+        putWarp(node, recipe);
         recipe.bars().ifPresent(bars -> node.put("bars", bars));
         node.put("tempo", item.tempo().beatsPerMinute());
-        ArrayNode tempoSteps = node.putArray("tempoSteps");
-        item.tempoSteps().forEach(tempoSteps::add);
+        putTempoSteps(node, item.tempoSteps());
         putVoicing(node.putObject("voicing"), recipe.voicing());
         return node;
+    }
+
+    /** Without unknown fields. */
+    static ObjectNode bareTree(LessonPhrase phrase) {
+        ObjectNode node =
+                Json.MAPPER
+                        .createObjectNode()
+                        .put("title", phrase.title())
+                        .put("remarks", phrase.remarks())
+                        .put("tempo", phrase.tempo().beatsPerMinute());
+        putTempoSteps(node, phrase.tempoSteps());
+        phrase.band().ifPresent(band -> putBand(node.putObject("band"), band));
+        ArrayNode sections = node.putArray("sections");
+        for (PlannedSection section : phrase.plan().sections()) {
+            ObjectNode part = sections.addObject().put("role", section.role().id());
+            part.put("bars", section.bars());
+            putWarp(part, section.recipe());
+            putVoicing(part.putObject("voicing"), section.recipe().voicing());
+        }
+        return node;
+    }
+
+    private static void putBand(ObjectNode node, Backing band) {
+        node.put("on", band.on())
+                .put("chords", band.chords())
+                .put("style", band.style())
+                .put("clave", band.clave().id())
+                .put("seed", band.seed());
+    }
+
+    private static void putTempoSteps(ObjectNode node, List<Integer> steps) {
+        ArrayNode tempoSteps = node.putArray("tempoSteps");
+        steps.forEach(tempoSteps::add);
+    }
+
+    /** All of a recipe but its bars and its voicing. */
+    private static void putWarp(ObjectNode node, Recipe recipe) {
+        node.put("sticking", recipe.sticking().text());
+        putKit(node, recipe.kit());
+        putGrid(node.putObject("grid"), recipe.grid());
     }
 
     private static void putKit(ObjectNode node, Kit kit) {

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -14,14 +15,18 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.kitweft.band.Backing;
 import org.kitweft.groove.Groove;
 import org.kitweft.groove.Hit;
 import org.kitweft.groove.HitSource;
+import org.kitweft.groove.Phrase;
 import org.kitweft.groove.Role;
+import org.kitweft.groove.Section;
 import org.kitweft.kit.Limb;
 import org.kitweft.lesson.Lesson;
 import org.kitweft.lesson.LessonFile;
 import org.kitweft.lesson.LessonItem;
+import org.kitweft.lesson.LessonPhrase;
 import org.kitweft.pattern.Dynamic;
 
 class DemoTest {
@@ -96,6 +101,21 @@ class DemoTest {
                 .contains(Limb.RIGHT_HAND, Limb.LEFT_HAND, Limb.RIGHT_FOOT);
     }
 
+    @Test
+    void thePhraseLeadsFromTimeByAFillToAPunchWithTheBand() throws IOException {
+        LessonPhrase phrase = DemoLesson.load().phrases().get(0);
+        Phrase woven = phrase.plan().weave();
+        assertThat(woven.bars()).isEqualTo(8);
+        assertThat(woven.sections())
+                .extracting(Section::role)
+                .containsExactly(Role.TIME, Role.FILL, Role.PUNCH);
+        assertThat(woven.sections()).allMatch(s -> s.groove().conflicts().isEmpty());
+        Backing band = phrase.playingBand().orElseThrow();
+        assertThat(band.chart().bars()).hasSize(8);
+        assertThat(band.arrangement(8).play(woven)).allMatch(part -> !part.notes().isEmpty());
+        assertThat(phrase.tempoSteps()).isSorted().contains(phrase.tempo().beatsPerMinute());
+    }
+
     private static LessonItem item(String start) throws IOException {
         return items().stream().filter(i -> i.title().startsWith(start)).findFirst().orElseThrow();
     }
@@ -110,18 +130,28 @@ class DemoTest {
         assertThat(Files.readString(target.resolve("harbour-class.txt")))
                 .contains("local rules and a\nclinician or audiologist come first")
                 .contains(lesson.items().stream().map(LessonItem::title).toList());
-        for (String kind : List.of(".mid", ".wav", ".png")) {
+        int grooves = lesson.items().size();
+        int phrases = lesson.phrases().size();
+        Map<String, Integer> counts =
+                Map.of(
+                        ".mid", grooves + phrases,
+                        ".wav", grooves + phrases,
+                        ".png", grooves,
+                        ".musicxml", grooves + phrases,
+                        ".pdf", 1 + phrases);
+        for (String kind : counts.keySet()) {
             assertThat(target)
                     .isDirectoryContaining(file -> file.toString().endsWith(kind))
                     .satisfies(
                             dir -> {
                                 try (Stream<Path> files = Files.list(dir)) {
                                     assertThat(files.filter(f -> f.toString().endsWith(kind)))
-                                            .hasSize(lesson.items().size());
+                                            .hasSize(counts.get(kind));
                                 }
                             });
         }
         assertThat(startOf(target.resolve("8-hands-on-skins.mid"))).isEqualTo("MThd");
+        assertThat(startOf(target.resolve("10-eight-bars-to-the-ferry.pdf"))).isEqualTo("%PDF");
         assertThat(startOf(target.resolve("8-hands-on-skins.wav"))).isEqualTo("RIFF");
         Run again = Run.of("demo", target.toString());
         assertThat(again.code()).isEqualTo(Cli.WRONG_INPUT);

@@ -100,6 +100,34 @@ class PhrasePlanTest {
                 .hasMessage("a phrase has at least one section");
     }
 
+    @ParameterizedTest
+    @ValueSource(ints = {3, 4, 12, 512})
+    void anotherLengthStretchesTheLongestSectionOfTime(int bars) {
+        PhrasePlan stretched = one(PARADIDDLE, 8).withBars(bars);
+        assertThat(stretched.sections().stream().map(PlannedSection::bars))
+                .containsExactly(bars - 2, 1, 1);
+    }
+
+    @Test
+    void aLengthThatTheOtherSectionsTakeAlreadyIsRefused() {
+        assertThatThrownBy(() -> one(PARADIDDLE, 8).withBars(2))
+                .hasMessage("2 bars: the other sections of the phrase take 2 already");
+        PlannedSection punch = one(PARADIDDLE, 8).sections().get(2);
+        PhrasePlan noTime = new PhrasePlan(List.of(punch, punch.withBars(3)));
+        assertThat(noTime.withBars(6).sections().get(1).bars())
+                .as("without time the longest section")
+                .isEqualTo(5);
+    }
+
+    @Test
+    void everyBarStandsInItsSection() {
+        PhrasePlan plan = one(PARADIDDLE, 4);
+        assertThat(IntStream.rangeClosed(1, 4).map(plan::sectionAt)).containsExactly(0, 0, 1, 2);
+        assertThat(plan.firstBar(2)).isEqualTo(4);
+        assertThat(plan.lastBar(0)).isEqualTo(2);
+        assertThatThrownBy(() -> plan.sectionAt(5)).hasMessage("bar 5: the phrase has bars 1 to 4");
+    }
+
     @Test
     void refusesTwoKitsTooManyBarsAndTooFew() {
         PlannedSection long1 = new PlannedSection(Role.TIME, PARADIDDLE, 400);

@@ -14,10 +14,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.kitweft.band.Backing;
+import org.kitweft.band.ClaveDirection;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Role;
 import org.kitweft.groove.Tempo;
@@ -33,6 +36,15 @@ class LessonFileTest {
               {"sticking":"RLRR LRLL","voicing":{"letters":{
                  "R":{"limb":"right-hand","path":["ride"]},
                  "L":{"limb":"left-hand","path":["snare.head"]}}}}]}
+            """;
+
+    private static final String WITH_PHRASE =
+            """
+            {"format":"kitweft-lesson","version":1,"title":"T","items":[],"phrases":[
+              {"title":"P","band":{"chords":"Dm7 G7 | C","seed":9007199254740993},
+               "sections":[{"role":"time","bars":3,"sticking":"RLRR LRLL","voicing":{"letters":{
+                 "R":{"limb":"right-hand","path":["ride"]},
+                 "L":{"limb":"left-hand","path":["snare.head"]}}}}]}]}
             """;
 
     @TempDir Path folder;
@@ -144,6 +156,74 @@ class LessonFileTest {
     void aFaultIsNamedWithItsPlaceInOneLine(String was, String becomes, String fault) {
         assertThat(SMALL).contains(was);
         assertThatThrownBy(() -> LessonFile.parse(SMALL.replace(was, becomes), "a.json"))
+                .isInstanceOf(LessonFormatException.class)
+                .hasMessage("lesson file a.json: " + fault);
+    }
+
+    @Test
+    void aPhraseIsReadWithWhatTheProgramSupposes() {
+        LessonPhrase phrase = LessonFile.parse(WITH_PHRASE, "small").phrases().get(0);
+        assertThat(phrase.plan().bars()).isEqualTo(3);
+        assertThat(phrase.plan().sections().get(0).role()).isEqualTo(Role.TIME);
+        assertThat(phrase.tempo()).isEqualTo(Tempo.DEFAULT);
+        assertThat(phrase.band())
+                .contains(
+                        new Backing(
+                                true,
+                                "Dm7 G7 | C",
+                                "rock",
+                                ClaveDirection.THREE_TWO,
+                                9007199254740993L));
+    }
+
+    @Test
+    void aFileFromBeforePhrasesStaysAsItWas() {
+        Lesson lesson = LessonFile.parse(SMALL, "small");
+        assertThat(lesson.phrases()).isEmpty();
+        assertThat(LessonFile.text(lesson)).doesNotContain("phrases");
+    }
+
+    @Test
+    void unknownFieldsOfAPhraseAreKeptWhereTheyStood() throws IOException {
+        String text =
+                WITH_PHRASE
+                        .replace("\"band\":{", "\"hall\":[1],\"band\":{\"leader\":\"Jo\",")
+                        .replace("\"bars\":3", "\"bars\":3,\"colour\":null");
+        Lesson lesson = LessonFile.parse(text, "other");
+        LessonPhrase renamed = lesson.phrases().get(0).withTitle("new");
+        JsonNode again =
+                MAPPER.readTree(LessonFile.text(lesson.withPhrase(0, renamed))).at("/phrases/0");
+        assertThat(again.at("/title").asText()).isEqualTo("new");
+        assertThat(again.at("/hall/0").asInt()).isEqualTo(1);
+        assertThat(again.at("/band/leader").asText()).isEqualTo("Jo");
+        assertThat(again.at("/sections/0/colour").isNull()).isTrue();
+    }
+
+    @ParameterizedTest(name = "{0} as {1}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            textBlock =
+                    """
+        "phrases":[       | "phrases":7,"x":[ | phrases: found 7, expected a list
+        "sections"        | "parts"           | phrase 1, sections: it is missing, expected a list
+        "bars":3          | "bars":0          | phrase 1, section 1: 0 bars: expected 1 to 512
+        "bars":3,         |                   | phrase 1, section 1, bars: it is missing, expected a whole number
+        "role":"time"     | "role":"solo"     | phrase 1, section 1, role: unknown role "solo", expected time, fill or punch
+        RLRR LRLL         | RLXR              | phrase 1, section 1, sticking: sticking, character 3: found 'X', expected R, L, K, H, B, a rest '-' or a repeat '['
+        "ride"            | "rido"            | phrase 1, section 1, voicing, letters, R, path 1: surface "rido" is not in kit "five-piece"; did you mean "ride"? (snare, high-tom, mid-tom, floor-tom, bass-drum, ride, crash, hi-hat)
+        Dm7 G7            | Dm7 H7            | phrase 1, band, chords: chart, character 5: found 'H', expected a chord root A to G
+        "chords"          | "chart"           | phrase 1, band, chords: it is missing, expected a text
+        "seed":           | "clave":"3-3","seed": | phrase 1, band, clave: found "3-3", expected 3-2 or 2-3
+        "seed":           | "style":"polka","seed": | phrase 1, band, style: style "polka" is not in the built-in styles; did you mean "rock"? (rock, funk, swing, bossa, samba, salsa, ballad)
+        9007199254740993  | 1.5               | phrase 1, band, seed: found 1.5, expected a whole number
+        "title":"P"       | "tempoSteps":[5]  | phrase 1: tempo step 5: expected 20 to 400 beats a minute
+        "title":"P"       | "tempo":10000     | phrase 1: tempo 10000: expected 20 to 400 beats a minute
+        """)
+    void aFaultInAPhraseIsNamedWithItsPlace(String was, @Nullable String becomes, String fault) {
+        assertThat(WITH_PHRASE).contains(was);
+        String text = WITH_PHRASE.replace(was, becomes == null ? "" : becomes);
+        assertThatThrownBy(() -> LessonFile.parse(text, "a.json"))
                 .isInstanceOf(LessonFormatException.class)
                 .hasMessage("lesson file a.json: " + fault);
     }

@@ -12,12 +12,17 @@ import java.util.function.IntFunction;
 import java.util.random.RandomGenerator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.kitweft.band.Backing;
+import org.kitweft.band.BuiltInStyles;
+import org.kitweft.band.ClaveDirection;
 import org.kitweft.groove.Doubling;
 import org.kitweft.groove.Figure;
 import org.kitweft.groove.Grid;
 import org.kitweft.groove.Layer;
 import org.kitweft.groove.LetterVoicing;
 import org.kitweft.groove.Meter;
+import org.kitweft.groove.PhrasePlan;
+import org.kitweft.groove.PlannedSection;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Role;
 import org.kitweft.groove.Tempo;
@@ -62,31 +67,60 @@ final class RandomLessons {
     }
 
     Lesson lesson() {
-        return new Lesson(pick(TEXTS), pick(TEXTS), some(4, i -> item()));
+        return new Lesson(pick(TEXTS), pick(TEXTS), some(4, i -> item()))
+                .withPhrases(some(2, i -> phrase()));
     }
 
-    private LessonItem item() {
+    private LessonPhrase phrase() {
         Kit kit = pick(KITS);
-        Recipe recipe =
-                new Recipe(
-                        new Sticking(many(20, i -> stroke())),
-                        kit,
-                        voicing(kit),
-                        new Grid(
-                                new Meter(1 + random.nextInt(12), pick(List.of(4, 8))),
-                                pick(List.copyOf(Grid.stepsPerBeatChoices())),
-                                50 + random.nextInt(26),
-                                random.nextBoolean()),
-                        random.nextBoolean()
-                                ? OptionalInt.empty()
-                                : OptionalInt.of(1 + random.nextInt(12)));
-        return new LessonItem(
+        return new LessonPhrase(
                 pick(TEXTS),
-                pick(List.of(Role.values())),
-                recipe,
+                new PhrasePlan(
+                        many(
+                                4,
+                                i ->
+                                        new PlannedSection(
+                                                pick(List.of(Role.values())),
+                                                recipe(kit),
+                                                1 + random.nextInt(12)))),
+                random.nextBoolean() ? Optional.empty() : Optional.of(backing()),
                 new Tempo(20 + random.nextInt(381)),
                 some(5, i -> 20 + random.nextInt(381)),
                 pick(TEXTS));
+    }
+
+    private Backing backing() {
+        return new Backing(
+                random.nextBoolean(),
+                pick(List.of("C", " Dm7  G7 |Cmaj7 %|", "N.C. | F#m7b5/E / | %", "|| Bb7(#9) ||")),
+                pick(BuiltInStyles.names()),
+                pick(List.of(ClaveDirection.values())),
+                random.nextLong());
+    }
+
+    private LessonItem item() {
+        return new LessonItem(
+                pick(TEXTS),
+                pick(List.of(Role.values())),
+                recipe(pick(KITS)),
+                new Tempo(20 + random.nextInt(381)),
+                some(5, i -> 20 + random.nextInt(381)),
+                pick(TEXTS));
+    }
+
+    private Recipe recipe(Kit kit) {
+        return new Recipe(
+                new Sticking(many(20, i -> stroke())),
+                kit,
+                voicing(kit),
+                new Grid(
+                        new Meter(1 + random.nextInt(12), pick(List.of(4, 8))),
+                        pick(List.copyOf(Grid.stepsPerBeatChoices())),
+                        50 + random.nextInt(26),
+                        random.nextBoolean()),
+                random.nextBoolean()
+                        ? OptionalInt.empty()
+                        : OptionalInt.of(1 + random.nextInt(12)));
     }
 
     private Stroke stroke() {

@@ -102,11 +102,16 @@ public final class EngravedSystem {
 
     /** The hit whose head lies at a point or nearest to it within reach. */
     public Optional<Hit> hitAt(double x, double y) {
+        return ownerAt(x, y).flatMap(Owner::hit);
+    }
+
+    /** To what the head belongs that lies at a point or nearest to it within reach. */
+    public Optional<Owner> ownerAt(double x, double y) {
         return signs.stream()
                 .filter(s -> s.owner().hit().isPresent())
                 .filter(s -> distance(s.bounds(), x, y) <= REACH)
                 .min(Comparator.comparingDouble(s -> distance(s.bounds(), x, y)))
-                .flatMap(s -> s.owner().hit());
+                .map(PlacedSign::owner);
     }
 
     private static double distance(Rectangle2D box, double x, double y) {

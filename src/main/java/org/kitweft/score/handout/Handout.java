@@ -8,6 +8,7 @@ import java.util.Objects;
 import org.kitweft.kit.SoundName;
 import org.kitweft.lesson.Lesson;
 import org.kitweft.lesson.LessonItem;
+import org.kitweft.lesson.LessonPhrase;
 import org.kitweft.score.engrave.Engraver;
 import org.kitweft.score.engrave.Kind;
 import org.kitweft.score.engrave.Owner;
@@ -47,12 +48,12 @@ public final class Handout {
      * Lays out a lesson.
      *
      * @param progress hears of each item
-     * @throws IllegalArgumentException if the lesson has no items
+     * @throws IllegalArgumentException if the lesson has neither items nor phrases
      * @throws TooDenseException naming the bar, if one does not fit the page
      * @throws java.util.concurrent.CancellationException if {@code progress} stops it
      */
     public Sheets sheets(Lesson lesson, Progress progress) {
-        if (lesson.items().isEmpty()) {
+        if (lesson.items().isEmpty() && lesson.phrases().isEmpty()) {
             throw new IllegalArgumentException(
                     "the lesson \"%s\" has no items: a handout needs at least one groove"
                             .formatted(lesson.title()));
@@ -65,6 +66,13 @@ public final class Handout {
             progress.check(number - 1, lesson.items().size());
             Score score = itemBlocks.score(item);
             blocks.addAll(itemBlocks.blocks(number, item, score));
+            legends.merge(score.kit().name(), score, Handout::withBothLegends);
+            number++;
+        }
+        PhraseBlocks phraseBlocks = new PhraseBlocks(engraver, settings, MARGIN, width);
+        for (LessonPhrase phrase : lesson.phrases()) {
+            Score score = phraseBlocks.score(phrase);
+            blocks.addAll(phraseBlocks.blocks(number, phrase, score));
             legends.merge(score.kit().name(), score, Handout::withBothLegends);
             number++;
         }

@@ -32,7 +32,7 @@ public final class LessonDesk {
         return !now.lesson().equals(saved) || LessonEdits.hasChanges(now);
     }
 
-    /** Begins an empty lesson; the groove stays. */
+    /** Begins an empty lesson; the groove stays, the phrase was the former lesson's. */
     public void begin() {
         file = Optional.empty();
         saved = new Lesson("", "", List.of());
@@ -40,7 +40,7 @@ public final class LessonDesk {
     }
 
     /**
-     * Opens a lesson and the groove of its first item.
+     * Opens a lesson and the groove of its first item, or its first phrase where it has no item.
      *
      * @throws IOException if the file cannot be read
      * @throws IllegalArgumentException if it is no lesson; the message names the fault
@@ -54,11 +54,16 @@ public final class LessonDesk {
         file = Optional.of(path);
         saved = lesson;
         Session next = session.session().with(lesson);
-        session.edit("Open lesson", lesson.items().isEmpty() ? next : next.opened(0));
+        if (!lesson.items().isEmpty()) {
+            next = next.opened(0);
+        } else if (!lesson.phrases().isEmpty()) {
+            next = LessonEdits.openPhrase(next, 0);
+        }
+        session.edit("Open lesson", next);
     }
 
     /**
-     * Writes the lesson, changes of the item being edited included.
+     * Writes the lesson, what is being edited of it included.
      *
      * @param replace whether an existing file may be replaced; the former one is kept beside it
      * @throws IOException if it cannot be written

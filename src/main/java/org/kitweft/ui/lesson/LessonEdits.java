@@ -3,12 +3,17 @@ package org.kitweft.ui.lesson;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import org.kitweft.band.Backing;
 import org.kitweft.lesson.Lesson;
 import org.kitweft.lesson.LessonItem;
+import org.kitweft.lesson.LessonPhrase;
+import org.kitweft.ui.session.PhraseDraft;
 import org.kitweft.ui.session.Session;
 
-/** What can be done to the items of the open lesson: from one session to the next. */
+/** What can be done to items and phrases of the open lesson: from one session to the next. */
 public final class LessonEdits {
     private LessonEdits() {}
 
@@ -22,8 +27,114 @@ public final class LessonEdits {
         return session.with(lesson.withItem(item), OptionalInt.of(lesson.items().size()));
     }
 
-    /** The groove of now in place of that of the item being edited. */
+    /**
+     * The phrase of now as one more phrase of the lesson, or in place of the one it was opened
+     * from; the session itself where there is no phrase.
+     */
+    public static Session keepPhrase(Session session) {
+        PhraseDraft draft = session.draft();
+        if (draft.plan().isEmpty()) {
+            return session;
+        }
+        Lesson lesson = session.lesson();
+        int count = lesson.phrases().size();
+        int index = draft.kept().orElse(count);
+        // A band that nobody has asked for is not written down.
+        Optional<Backing> band =
+                Optional.of(draft.backing()).filter(b -> !b.equals(Backing.DEFAULT));
+        LessonPhrase phrase =
+                index < count
+                        ? lesson.phrases()
+                                .get(index)
+                                .withPlan(draft.plan().get())
+                                .withBand(band)
+                                .withTempo(session.tempo())
+                        : new LessonPhrase(
+                                "Phrase %d".formatted(count + 1),
+                                draft.plan().get(),
+                                band,
+                                session.tempo(),
+                                List.of(),
+                                "");
+        Lesson kept = index < count ? lesson.withPhrase(index, phrase) : lesson.withPhrase(phrase);
+        return session.with(kept, session.item()).with(draft.withKept(OptionalInt.of(index)));
+    }
+
+    /** A phrase of the lesson with its band, to be played and edited. */
+    public static Session openPhrase(Session session, int index) {
+        LessonPhrase phrase = session.lesson().phrases().get(index);
+        PhraseDraft draft =
+                session.draft()
+                        .with(phrase.plan())
+                        .with(phrase.band().orElse(Backing.DEFAULT))
+                        .withPlays(true)
+                        .withKept(OptionalInt.of(index));
+        return session.with(phrase.tempo()).with(draft);
+    }
+
+    /** The lesson without a phrase; one that is being edited stays, as one not kept yet. */
+    public static Session removePhrase(Session session, int index) {
+        List<LessonPhrase> phrases = new ArrayList<>(session.lesson().phrases());
+        phrases.remove(index);
+        OptionalInt kept = session.draft().kept();
+        OptionalInt next =
+                kept.isEmpty() || kept.getAsInt() == index
+                        ? OptionalInt.empty()
+                        : OptionalInt.of(kept.getAsInt() - (kept.getAsInt() > index ? 1 : 0));
+        return session.with(session.draft().withKept(next))
+                .with(session.lesson().withPhrases(phrases), session.item());
+    }
+
+    /** A phrase one place up (-1) or down (1); the session itself where it cannot go. */
+    public static Session movePhrase(Session session, int index, int direction) {
+        List<LessonPhrase> phrases = new ArrayList<>(session.lesson().phrases());
+        int to = index + direction;
+        if (to < 0 || to >= phrases.size()) {
+            return session;
+        }
+        Collections.swap(phrases, index, to);
+        return session.with(session.lesson().withPhrases(phrases), session.item())
+                .with(session.draft().withKept(swapped(session.draft().kept(), index, to)));
+    }
+
+    private static OptionalInt swapped(OptionalInt place, int one, int other) {
+        if (place.equals(OptionalInt.of(one))) {
+            return OptionalInt.of(other);
+        }
+        return place.equals(OptionalInt.of(other)) ? OptionalInt.of(one) : place;
+    }
+
+    /** A phrase with another title. */
+    static Session phraseTitle(Session session, int index, String title) {
+        LessonPhrase phrase = session.lesson().phrases().get(index).withTitle(title);
+        return session.with(session.lesson().withPhrase(index, phrase), session.item());
+    }
+
+    /** A phrase with other remarks. */
+    static Session phraseRemarks(Session session, int index, String remarks) {
+        LessonPhrase phrase = session.lesson().phrases().get(index).withRemarks(remarks);
+        return session.with(session.lesson().withPhrase(index, phrase), session.item());
+    }
+
+    /** A phrase in a line: bars, what its sections are for, its band's style. */
+    static String described(LessonPhrase phrase) {
+        String sections =
+                phrase.plan().sections().stream()
+                        .map(section -> section.role().id())
+                        .collect(Collectors.joining(", "));
+        String band = phrase.playingBand().map(b -> ", band: " + b.style()).orElse("");
+        return "%d bars: %s%s".formatted(phrase.plan().bars(), sections, band);
+    }
+
+    /**
+     * The groove of now in place of that of the item being edited, and the phrase of now kept as
+     * {@link #keepPhrase} does: what is saved with the lesson.
+     */
     public static Session keepChanges(Session session) {
+        return keepItem(keepPhrase(session));
+    }
+
+    private static Session keepItem(Session session) {
         if (session.item().isEmpty()) {
             return session;
         }
@@ -38,7 +149,7 @@ public final class LessonEdits {
         return session.with(session.lesson().withItem(index, item), session.item());
     }
 
-    /** Whether the groove of now differs from that of the item being edited. */
+    /** Whether groove or phrase of now differ from what the lesson has of them. */
     public static boolean hasChanges(Session session) {
         return !keepChanges(session).lesson().equals(session.lesson());
     }
@@ -64,14 +175,7 @@ public final class LessonEdits {
             return session;
         }
         Collections.swap(items, index, to);
-        OptionalInt open = session.item();
-        OptionalInt next = open;
-        if (open.isPresent() && open.getAsInt() == index) {
-            next = OptionalInt.of(to);
-        } else if (open.isPresent() && open.getAsInt() == to) {
-            next = OptionalInt.of(index);
-        }
-        return session.with(session.lesson().withItems(items), next);
+        return session.with(session.lesson().withItems(items), swapped(session.item(), index, to));
     }
 
     /** An item with another title. */

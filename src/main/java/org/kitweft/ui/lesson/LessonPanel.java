@@ -11,7 +11,6 @@ import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
-import java.util.function.IntConsumer;
 import java.util.function.UnaryOperator;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListCellRenderer;
@@ -29,15 +28,14 @@ import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
-import org.kitweft.lesson.LessonItem;
 import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.theme.Keys;
 import org.kitweft.ui.theme.Paints;
 
 /**
- * The lesson drawer: title and remarks, the items in order, and what can be done with them. Enter
- * on an item opens its groove.
+ * The lesson drawer: title and remarks, the items and phrases in order, and what can be done with
+ * them. Enter opens one.
  */
 public final class LessonPanel extends JPanel {
     private static final long serialVersionUID = 1;
@@ -45,11 +43,12 @@ public final class LessonPanel extends JPanel {
     private final transient SessionModel session;
     private final JTextField title = new JTextField();
     private final JTextArea remarks = new JTextArea(3, 20);
-    private final DefaultListModel<LessonItem> model = new DefaultListModel<>();
-    private final JList<LessonItem> items = new JList<>(model);
+    private final DefaultListModel<Entry> model = new DefaultListModel<>();
+    private final JList<Entry> items = new JList<>(model);
     private final JTextField itemTitle = new JTextField();
     private final JTextArea itemRemarks = new JTextArea(4, 20);
     private final JButton add = new JButton("Add groove");
+    private final JButton addPhrase = new JButton("Keep phrase");
     private final JButton keep = new JButton("Keep changes");
     private final JButton open = new JButton("Open");
     private final JButton up = new JButton("Up");
@@ -77,15 +76,18 @@ public final class LessonPanel extends JPanel {
         add(title);
         add(heading("Remarks", remarks));
         add(scrolling(remarks), "hmin 50");
-        add(heading("Items", items));
+        add(heading("Items and phrases", items));
         items.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         items.setCellRenderer(new ItemRenderer());
         add(new JScrollPane(items), "hmin 90");
-        JPanel first = new JPanel(new MigLayout("insets 0, gap 5", "[grow,fill][grow,fill]"));
+        JPanel first = new JPanel(new MigLayout("insets 0, gap 5", "[grow,fill,sg][grow,fill,sg]"));
         first.add(add);
-        first.add(keep);
+        first.add(addPhrase, "wrap");
+        first.add(keep, "span 2");
         add.setToolTipText("Add the groove of now to the lesson");
-        keep.setToolTipText("Put the groove of now in place of the open item's");
+        addPhrase.setToolTipText(
+                "Keep phrase and band of now in the lesson, or the changes of the open one");
+        keep.setToolTipText("Put groove and phrase of now in place of those that are open");
         add(first);
         JPanel second = new JPanel(new MigLayout("insets 0, gap 5", "[grow,fill]"));
         for (JButton button : List.of(open, up, down, delete)) {
@@ -93,9 +95,9 @@ public final class LessonPanel extends JPanel {
             second.add(button);
         }
         add(second);
-        add(heading("Item title", itemTitle));
+        add(heading("Its title", itemTitle));
         add(itemTitle);
-        add(heading("Item remarks", itemRemarks));
+        add(heading("Its remarks", itemRemarks));
         add(scrolling(itemRemarks), "hmin 60");
     }
 
@@ -133,11 +135,22 @@ public final class LessonPanel extends JPanel {
                                 s -> s.with(s.lesson().withRemarks(text), s.item())));
         typing(
                 itemTitle,
-                text -> selected(i -> keep("Item title", s -> LessonEdits.title(s, i, text))));
+                text ->
+                        selected(
+                                at ->
+                                        keep(
+                                                at.phrase() ? "Phrase title" : "Item title",
+                                                s -> EntryEdits.title(s, at, text))));
         typing(
                 itemRemarks,
-                text -> selected(i -> keep("Item remarks", s -> LessonEdits.remarks(s, i, text))));
+                text ->
+                        selected(
+                                at ->
+                                        keep(
+                                                at.phrase() ? "Phrase remarks" : "Item remarks",
+                                                s -> EntryEdits.remarks(s, at, text))));
         add.addActionListener(e -> addGroove());
+        addPhrase.addActionListener(e -> keepPhrase());
         keep.addActionListener(
                 e -> session.edit("Keep changes", LessonEdits.keepChanges(session.session())));
         open.addActionListener(e -> openSelected());
@@ -194,32 +207,55 @@ public final class LessonPanel extends JPanel {
         session.keepEditing(name, change.apply(session.session()));
     }
 
-    private void selected(IntConsumer body) {
-        if (items.getSelectedIndex() >= 0) {
-            body.accept(items.getSelectedIndex());
+    private void selected(Consumer<Entry> body) {
+        Entry at = items.getSelectedValue();
+        if (at != null) {
+            body.accept(at);
         }
     }
 
     /** Adds the groove of now to the lesson. */
     public void addGroove() {
         session.edit("Add groove", LessonEdits.addGroove(session.session()));
-        items.setSelectedIndex(model.size() - 1);
+        select(false, session.session().lesson().items().size() - 1);
+    }
+
+    /** Keeps the phrase of now in the lesson. */
+    public void keepPhrase() {
+        session.edit("Keep phrase", LessonEdits.keepPhrase(session.session()));
+        session.session().draft().kept().ifPresent(index -> select(true, index));
+    }
+
+    private void select(boolean phrase, int index) {
+        items.setSelectedIndex(index + (phrase ? session.session().lesson().items().size() : 0));
     }
 
     private void openSelected() {
-        selected(i -> session.edit("Open item", session.session().opened(i)));
+        selected(
+                at ->
+                        session.edit(
+                                at.phrase() ? "Open phrase" : "Open item",
+                                EntryEdits.open(session.session(), at)));
     }
 
     private void moveSelected(int direction) {
         selected(
-                i -> {
-                    session.edit("Move item", LessonEdits.move(session.session(), i, direction));
-                    items.setSelectedIndex(Math.max(0, Math.min(model.size() - 1, i + direction)));
+                at -> {
+                    Session before = session.session();
+                    Session moved = EntryEdits.move(before, at, direction);
+                    if (!moved.equals(before)) {
+                        session.edit(at.phrase() ? "Move phrase" : "Move item", moved);
+                        select(at.phrase(), at.index() + direction);
+                    }
                 });
     }
 
     private void deleteSelected() {
-        selected(i -> session.edit("Delete item", LessonEdits.remove(session.session(), i)));
+        selected(
+                at ->
+                        session.edit(
+                                at.phrase() ? "Delete phrase" : "Delete item",
+                                EntryEdits.remove(session.session(), at)));
     }
 
     private void follow() {
@@ -229,7 +265,7 @@ public final class LessonPanel extends JPanel {
             set(title, now.lesson().title());
             set(remarks, now.lesson().remarks());
             int selected = items.getSelectedIndex();
-            List<LessonItem> list = now.lesson().items();
+            List<Entry> list = Entry.of(now.lesson());
             for (int i = 0; i < list.size(); i++) {
                 if (i >= model.size()) {
                     model.addElement(list.get(i));
@@ -251,23 +287,25 @@ public final class LessonPanel extends JPanel {
     }
 
     private void showItem() {
-        int index = items.getSelectedIndex();
-        boolean any = index >= 0;
+        Entry at = items.getSelectedValue();
+        boolean any = at != null;
         boolean was = following;
         following = true;
         try {
-            set(itemTitle, any ? model.get(index).title() : "");
-            set(itemRemarks, any ? model.get(index).remarks() : "");
+            set(itemTitle, any ? EntryEdits.title(session.session(), at) : "");
+            set(itemRemarks, any ? EntryEdits.remarks(session.session(), at) : "");
         } finally {
             following = was;
         }
+        Session now = session.session();
         itemTitle.setEnabled(any);
         itemRemarks.setEnabled(any);
         open.setEnabled(any);
         delete.setEnabled(any);
-        up.setEnabled(index > 0);
-        down.setEnabled(any && index < model.size() - 1);
-        keep.setEnabled(LessonEdits.hasChanges(session.session()));
+        up.setEnabled(any && !EntryEdits.move(now, at, -1).equals(now));
+        down.setEnabled(any && !EntryEdits.move(now, at, 1).equals(now));
+        keep.setEnabled(LessonEdits.hasChanges(now));
+        addPhrase.setEnabled(!LessonEdits.keepPhrase(now).equals(now));
     }
 
     private static void set(JTextComponent field, String text) {
@@ -276,24 +314,25 @@ public final class LessonPanel extends JPanel {
         }
     }
 
-    /** Title, sticking and tempo; the open item in bold. */
+    /** Title and tempo; what is open in bold, phrases with a sign before them. */
     private final class ItemRenderer extends DefaultListCellRenderer {
         private static final long serialVersionUID = 1;
 
         @Override
         public Component getListCellRendererComponent(
                 JList<?> list, Object value, int index, boolean selected, boolean focus) {
-            LessonItem item = (LessonItem) value;
-            String name = item.title().isBlank() ? item.recipe().sticking().text() : item.title();
+            Entry at = (Entry) value;
+            String number = at.phrase() ? "Phrase" : Integer.toString(at.index() + 1);
             super.getListCellRendererComponent(
                     list,
-                    "%d  %s  ·  %d".formatted(index + 1, name, item.tempo().beatsPerMinute()),
+                    "%s  %s  ·  %d".formatted(number, at.title(), at.tempo()),
                     index,
                     selected,
                     focus);
-            boolean open = session.session().item().equals(OptionalInt.of(index));
-            setFont(Paints.font(1, open));
-            setToolTipText(item.recipe().sticking().text());
+            Session now = session.session();
+            OptionalInt open = at.phrase() ? now.draft().kept() : now.item();
+            setFont(Paints.font(1, open.equals(OptionalInt.of(at.index()))));
+            setToolTipText(at.detail());
             setBorder(BorderFactory.createEmptyBorder(4, 6, 4, 6));
             return this;
         }

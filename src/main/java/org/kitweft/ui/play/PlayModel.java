@@ -7,7 +7,6 @@ import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.kitweft.groove.Hit;
-import org.kitweft.groove.Phrase;
 import org.kitweft.groove.Place;
 import org.kitweft.groove.Practice;
 import org.kitweft.groove.Velocity;
@@ -20,6 +19,7 @@ import org.kitweft.sound.Player;
 import org.kitweft.sound.PlayerListener;
 import org.kitweft.ui.session.Notices;
 import org.kitweft.ui.session.SessionModel;
+import org.kitweft.ui.task.Tasks;
 
 /**
  * The player as the window sees it: it follows each edit of the session, and what the player tells
@@ -36,20 +36,37 @@ public final class PlayModel implements AutoCloseable {
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
     private Optional<Player> player = Optional.empty();
     private PlaySettings settings;
-    private Optional<Phrase> phrase = Optional.empty();
     private Optional<HeardLoop> heardLoop = Optional.empty();
+    private final Tasks tasks;
+    private Programme programme;
+    private Optional<Programme> shown = Optional.empty();
+    private Optional<Tasks.Running> working = Optional.empty();
+    private Optional<Bars> bars = Optional.empty();
     private boolean playing;
     private Optional<String> told = Optional.empty();
     private boolean wanted;
     private boolean closed;
 
+    /** Follows a session, silent as yet; a band is worked out at once. */
+    public PlayModel(
+            SessionModel session, Playhead playhead, Executor eventThread, Notices notices) {
+        this(session, playhead, eventThread, notices, Tasks.DIRECT);
+    }
+
     /**
      * Follows a session, silent as yet.
      *
      * @param eventThread runs things on the event thread, later
+     * @param tasks where the band's notes are worked out
      */
     public PlayModel(
-            SessionModel session, Playhead playhead, Executor eventThread, Notices notices) {
+            SessionModel session,
+            Playhead playhead,
+            Executor eventThread,
+            Notices notices,
+            Tasks tasks) {
+        this.tasks = tasks;
+        this.programme = Programme.of(session, bars);
         this.session = session;
         this.playhead = playhead;
         this.eventThread = eventThread;
@@ -67,13 +84,11 @@ public final class PlayModel implements AutoCloseable {
         player = Optional.of(opened);
         opened.addListener(new Crossing());
         opened.settings(settings);
-        phrase = Optional.of(session.phrase());
-        opened.show(phrase.get());
         tell(opened.notice());
-        if (wanted) {
-            wanted = false;
-            opened.play();
+        if (programme.band().isPresent()) {
+            heard(programme, programme.drums()); // at once, for the band may take a while
         }
+        prepare();
         changed();
     }
 
@@ -111,9 +126,9 @@ public final class PlayModel implements AutoCloseable {
         }
     }
 
-    /** Plays from the start. */
+    /** Plays from the start: of the bars that are chosen, or of all. */
     public void play() {
-        if (player.isPresent()) {
+        if (player.isPresent() && working.isEmpty()) {
             player.get().play();
         } else {
             wanted = true;
@@ -133,12 +148,6 @@ public final class PlayModel implements AutoCloseable {
         return heardLoop;
     }
 
-    /** What plays, all bars of it; may take a while, so call what is returned off this thread. */
-    public Supplier<Playable> whole() {
-        Phrase now = session.phrase();
-        return () -> Playable.of(now);
-    }
-
     /** How it plays. */
     public PlaySettings settings() {
         return settings;
@@ -154,6 +163,30 @@ public final class PlayModel implements AutoCloseable {
         }
     }
 
+    /** The bars of the phrase that are played alone; empty: all. */
+    public Optional<Bars> bars() {
+        return bars;
+    }
+
+    /** Plays some bars of the phrase alone, or all again; heard at once while it plays. */
+    public void bars(Optional<Bars> other) {
+        if (!bars.equals(other)) {
+            bars = other;
+            follow();
+            changed();
+        }
+    }
+
+    /** Where a step of what is written stands in the grid, if it is there. */
+    public Optional<Place> inGrid(Place written) {
+        return Programme.of(session, bars).inGrid(written);
+    }
+
+    /** What plays, all bars of it; may take a while, so call what is returned off this thread. */
+    public Supplier<Playable> whole() {
+        return Programme.of(session, bars)::whole;
+    }
+
     /** Lets a sound be heard, unless something plays already. */
     public void audition(Kit kit, SoundName sound) {
         if (!isPlaying()) {
@@ -163,11 +196,63 @@ public final class PlayModel implements AutoCloseable {
 
     private void follow() {
         change(s -> s.withTempo(session.session().tempo()));
-        Phrase now = session.phrase();
-        if (!phrase.equals(Optional.of(now))) {
-            phrase = Optional.of(now);
-            player.ifPresent(p -> p.show(now));
+        Programme next = Programme.of(session, bars);
+        if (next.bars().isEmpty()) {
+            bars = Optional.empty(); // they are no longer there
         }
+        boolean sounds = !next.soundsLike(programme);
+        programme = next;
+        if (sounds) {
+            prepare();
+        } else if (working.isEmpty()) {
+            shown = shown.map(s -> next); // the grid shows something else of the same
+        }
+    }
+
+    /** Works out what plays and shows it to the player; the band off this thread. */
+    private void prepare() {
+        working.ifPresent(Tasks.Running::stop);
+        working = Optional.empty();
+        if (player.isEmpty()) {
+            return;
+        }
+        Programme now = programme;
+        if (now.band().isEmpty()) {
+            heard(now, now.playable());
+            return;
+        }
+        boolean[] done = new boolean[1];
+        Tasks.Running running =
+                tasks.run(
+                        "",
+                        progress -> now.playable(),
+                        playable -> {
+                            done[0] = true;
+                            working = Optional.empty();
+                            heard(programme.soundsLike(now) ? programme : now, playable);
+                        },
+                        failure -> {
+                            done[0] = true;
+                            working = Optional.empty();
+                            notices.fault("The band does not play: " + failure.getMessage());
+                            heard(now, now.drums());
+                        });
+        if (!done[0]) {
+            working = Optional.of(running);
+        }
+    }
+
+    private void heard(Programme now, Playable playable) {
+        shown = Optional.of(now);
+        player.ifPresent(p -> p.show(playable));
+        if (wanted && working.isEmpty()) {
+            wanted = false;
+            player.ifPresent(Player::play);
+        }
+    }
+
+    private void light(Place told, List<Hit> hits) {
+        shown.ifPresent(s -> s.written(told).ifPresent(w -> playhead.at(w, s.inGrid(w), hits)));
     }
 
     private void changed() {
@@ -190,7 +275,7 @@ public final class PlayModel implements AutoCloseable {
             eventThread.execute(
                     () -> {
                         if (playing) {
-                            playhead.at(place, copy);
+                            light(place, copy);
                         }
                     });
         }

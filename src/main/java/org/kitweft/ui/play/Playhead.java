@@ -17,6 +17,7 @@ public final class Playhead {
 
     private final List<Listener> listeners = new CopyOnWriteArrayList<>();
     private Optional<Place> place = Optional.empty();
+    private Optional<Place> written = Optional.empty();
     private List<Hit> struck = List.of();
 
     /** Is called after each move. */
@@ -24,9 +25,17 @@ public final class Playhead {
         listeners.add(listener);
     }
 
-    /** The step that sounds now; empty while nothing plays. */
+    /**
+     * The step of the groove in the grid that sounds now; empty while nothing plays, or while
+     * another section of the phrase does.
+     */
     public Optional<Place> place() {
         return place;
+    }
+
+    /** The step that sounds now in what is written on the staff; empty while nothing plays. */
+    public Optional<Place> written() {
+        return written;
     }
 
     /** What was struck at it. */
@@ -34,9 +43,20 @@ public final class Playhead {
         return struck;
     }
 
-    /** The player has come to a step. */
+    /** The player has come to a step of the groove in the grid, which is what is written too. */
     public void at(Place now, List<Hit> hits) {
-        place = Optional.of(now);
+        at(now, Optional.of(now), hits);
+    }
+
+    /**
+     * The player has come to a step.
+     *
+     * @param inWritten where it is written
+     * @param inGrid where it stands in the grid, if it does
+     */
+    public void at(Place inWritten, Optional<Place> inGrid, List<Hit> hits) {
+        written = Optional.of(inWritten);
+        place = inGrid;
         struck = List.copyOf(hits);
         listeners.forEach(Listener::moved);
     }
@@ -44,6 +64,7 @@ public final class Playhead {
     /** The player has stopped. */
     public void gone() {
         place = Optional.empty();
+        written = Optional.empty();
         struck = List.of();
         listeners.forEach(Listener::moved);
     }

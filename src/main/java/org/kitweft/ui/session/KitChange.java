@@ -36,6 +36,11 @@ final class KitChange {
         return recipe.with(kit).with(change.voicing(recipe.voicing()));
     }
 
+    /** All sections of a phrase on another kit. */
+    static PhraseDraft on(PhraseDraft draft, Kit kit) {
+        return draft.mapped(section -> section.with(on(section.recipe(), kit)));
+    }
+
     /** The pedals change feet when a kit is mirrored; R stays the right hand. */
     private static Limb mirroredFoot(Limb limb) {
         return limb.isHand() ? limb : limb.opposite();

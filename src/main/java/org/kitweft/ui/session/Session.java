@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import org.kitweft.explore.Choices;
 import org.kitweft.explore.rule.Rule;
 import org.kitweft.groove.OpeningGroove;
+import org.kitweft.groove.PlannedSection;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Role;
 import org.kitweft.groove.Tempo;
@@ -37,6 +38,7 @@ import org.kitweft.pattern.TextFormatException;
  * @param rules what variations must keep
  * @param lesson the open lesson
  * @param item which item of the lesson is being edited, from 0, if one is
+ * @param draft the phrase and the band; a section that is open in the grid follows recipe and role
  */
 public record Session(
         String text,
@@ -46,7 +48,8 @@ public record Session(
         Choices choices,
         List<Rule> rules,
         Lesson lesson,
-        OptionalInt item) {
+        OptionalInt item,
+        PhraseDraft draft) {
 
     public Session {
         Objects.requireNonNull(text, "text");
@@ -57,10 +60,17 @@ public record Session(
         rules = List.copyOf(rules);
         Objects.requireNonNull(lesson, "lesson");
         Objects.requireNonNull(item, "item");
+        draft = draft.following(recipe, role);
         if (item.isPresent() && item.getAsInt() >= lesson.items().size()) {
             throw new IllegalArgumentException(
                     "item %d of a lesson with %d"
                             .formatted(item.getAsInt() + 1, lesson.items().size()));
+        }
+        OptionalInt kept = draft.kept();
+        if (kept.isPresent() && kept.getAsInt() >= lesson.phrases().size()) {
+            throw new IllegalArgumentException(
+                    "phrase %d of a lesson with %d"
+                            .formatted(kept.getAsInt() + 1, lesson.phrases().size()));
         }
     }
 
@@ -79,7 +89,8 @@ public record Session(
                 Choices.NONE,
                 List.of(),
                 new Lesson("", "", List.of()),
-                OptionalInt.empty());
+                OptionalInt.empty(),
+                PhraseDraft.NONE);
     }
 
     /** The sticking, or why the text is none. */
@@ -100,14 +111,35 @@ public record Session(
         } catch (TextFormatException e) {
             read = recipe;
         }
-        return new Session(other, read, tempo, role, choices, rules, lesson, item);
+        return new Session(other, read, tempo, role, choices, rules, lesson, item, draft);
     }
 
     /** The same with another recipe; the text follows where the sticking is another. */
     public Session with(Recipe other) {
         String written =
                 other.sticking().equals(recipe.sticking()) ? text : other.sticking().text();
-        return new Session(written, other, tempo, role, choices, rules, lesson, item);
+        return new Session(written, other, tempo, role, choices, rules, lesson, item, draft);
+    }
+
+    /**
+     * The same with another swing, in percent of a pair of steps: in the grid and in all of the
+     * phrase, for a band swings as one.
+     */
+    public Session withSwing(int percent) {
+        return new Session(
+                text,
+                swung(recipe, percent),
+                tempo,
+                role,
+                choices,
+                rules,
+                lesson,
+                item,
+                draft.mapped(section -> section.with(swung(section.recipe(), percent))));
+    }
+
+    private static Recipe swung(Recipe recipe, int percent) {
+        return recipe.with(recipe.grid().withSwing(percent));
     }
 
     /** The same with another sticking; single strokes that went elsewhere come back. */
@@ -121,13 +153,23 @@ public record Session(
                 choices,
                 withoutPins(),
                 lesson,
-                item);
+                item,
+                draft);
     }
 
-    /** The same on another kit, each letter as it plainly is there. */
+    /** The same on another kit, the phrase too, each letter as it plainly is there. */
     public Session on(Kit kit) {
         Recipe moved = KitChange.on(recipe, kit);
-        return new Session(text, moved, tempo, role, Choices.NONE, withoutPins(), lesson, item);
+        return new Session(
+                text,
+                moved,
+                tempo,
+                role,
+                Choices.NONE,
+                withoutPins(),
+                lesson,
+                item,
+                KitChange.on(draft, kit));
     }
 
     private List<Rule> withoutPins() {
@@ -150,32 +192,41 @@ public record Session(
 
     /** The same at another tempo. */
     public Session with(Tempo other) {
-        return new Session(text, recipe, other, role, choices, rules, lesson, item);
+        return new Session(text, recipe, other, role, choices, rules, lesson, item, draft);
     }
 
     /** The same for another role. */
     public Session with(Role other) {
-        return new Session(text, recipe, tempo, other, choices, rules, lesson, item);
+        return new Session(text, recipe, tempo, other, choices, rules, lesson, item, draft);
     }
 
     /** The same with other sounds to count with. */
     public Session with(Choices other) {
-        return new Session(text, recipe, tempo, role, other, rules, lesson, item);
+        return new Session(text, recipe, tempo, role, other, rules, lesson, item, draft);
     }
 
     /** The same with exactly these rules. */
     public Session with(List<Rule> other) {
-        return new Session(text, recipe, tempo, role, choices, other, lesson, item);
+        return new Session(text, recipe, tempo, role, choices, other, lesson, item, draft);
     }
 
-    /** The same with another lesson, of which no item is being edited. */
+    /** The same with another lesson: its items and phrases are closed, the phrase built too. */
     public Session with(Lesson other) {
-        return with(other, OptionalInt.empty());
+        return new Session(
+                text,
+                recipe,
+                tempo,
+                role,
+                choices,
+                rules,
+                other,
+                OptionalInt.empty(),
+                draft.withoutPlan());
     }
 
     /** The same with another lesson and the place in it. */
     public Session with(Lesson other, OptionalInt at) {
-        return new Session(text, recipe, tempo, role, choices, rules, other, at);
+        return new Session(text, recipe, tempo, role, choices, rules, other, at, draft);
     }
 
     /** The same with the groove of an item of the lesson, to be edited. */
@@ -189,7 +240,26 @@ public record Session(
                 Choices.NONE,
                 List.of(),
                 lesson,
-                OptionalInt.of(index));
+                OptionalInt.of(index),
+                draft.withOpen(OptionalInt.empty()).withPlays(false));
+    }
+
+    /** The same with another phrase or band; what is open in it is in the grid from now on. */
+    public Session with(PhraseDraft other) {
+        if (other.open().isEmpty() || other.open().equals(draft.open())) {
+            return new Session(text, recipe, tempo, role, choices, rules, lesson, item, other);
+        }
+        PlannedSection shown = other.plan().orElseThrow().sections().get(other.open().getAsInt());
+        return new Session(
+                shown.recipe().sticking().text(),
+                shown.recipe(),
+                tempo,
+                shown.role(),
+                Choices.NONE,
+                List.of(),
+                lesson,
+                OptionalInt.empty(),
+                other);
     }
 
     /**

@@ -1,10 +1,14 @@
 package org.kitweft.ui.session;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.kitweft.groove.Groove;
 import org.kitweft.groove.Phrase;
+import org.kitweft.groove.PhrasePlan;
+import org.kitweft.groove.PlannedSection;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Section;
 
@@ -19,21 +23,21 @@ public final class SessionModel {
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
     private Recipe woven;
     private Groove groove;
+    private Optional<PhrasePlan> planned = Optional.empty();
+    private Optional<Phrase> phrase = Optional.empty();
 
     /** Starts with a session that has no past. */
     public SessionModel(Session first) {
         this.history = new History<>(first);
         this.woven = first.recipe();
         this.groove = woven.weave();
+        weave();
     }
 
     /** Begins with another session that has no past; nobody is told. */
     public void begin(Session other) {
         history = new History<>(other);
-        if (!woven.equals(other.recipe())) {
-            woven = other.recipe();
-            groove = woven.weave();
-        }
+        weave();
     }
 
     /** What is edited now. */
@@ -51,9 +55,15 @@ public final class SessionModel {
         return groove;
     }
 
-    /** What is to be heard and seen now. */
+    /** The phrase being built, whether or not it plays; empty until there is one. */
+    public Optional<Phrase> built() {
+        return phrase;
+    }
+
+    /** What is to be heard and written now: the phrase where it is what plays, or the groove. */
     public Phrase phrase() {
-        return new Phrase(List.of(new Section(session().role(), groove)));
+        return phrase.filter(p -> session().draft().plays())
+                .orElseGet(() -> new Phrase(List.of(new Section(session().role(), groove))));
     }
 
     /** Is called after each change. */
@@ -116,11 +126,32 @@ public final class SessionModel {
         }
     }
 
-    private void changed() {
+    private void weave() {
         if (!woven.equals(recipe())) {
             woven = recipe();
             groove = woven.weave();
         }
+        Optional<PhrasePlan> plan = session().draft().plan();
+        if (!planned.equals(plan)) {
+            phrase = plan.map(this::woven);
+            planned = plan;
+        }
+    }
+
+    /** Only what is new in it is woven anew. */
+    private Phrase woven(PhrasePlan plan) {
+        Map<PlannedSection, Section> known = new HashMap<>();
+        for (int i = 0; i < phrase.map(p -> p.sections().size()).orElse(0); i++) {
+            known.put(planned.orElseThrow().sections().get(i), phrase.get().sections().get(i));
+        }
+        return new Phrase(
+                plan.sections().stream()
+                        .map(section -> known.computeIfAbsent(section, PlannedSection::weave))
+                        .toList());
+    }
+
+    private void changed() {
+        weave();
         listeners.forEach(Runnable::run);
     }
 }

@@ -4,30 +4,31 @@ import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.kitweft.groove.Groove;
-import org.kitweft.groove.Hit;
+import org.kitweft.groove.Grid;
+import org.kitweft.groove.Phrase;
 import org.kitweft.groove.Place;
 import org.kitweft.score.engrave.EngraveSettings;
 import org.kitweft.score.engrave.EngravedScore;
 import org.kitweft.score.engrave.EngravedSystem;
 import org.kitweft.score.engrave.Engraver;
 import org.kitweft.score.engrave.TooDenseException;
+import org.kitweft.score.model.Measure;
 import org.kitweft.score.model.Notation;
 import org.kitweft.score.model.NotationOptions;
 import org.kitweft.score.model.Score;
 
 /**
- * A groove engraved for a width, its lines below each other. Immutable; lengths are staff spaces
- * from the upper left corner.
+ * A phrase, or a groove, engraved for a width, its lines below each other. Immutable; lengths are
+ * staff spaces from the upper left corner.
  *
- * @param groove what is written
- * @param score its lines
+ * @param phrase what is written
+ * @param score its lines, every bar written out
  * @param width of the lines; more than was asked for where a bar does not fit
  * @param middles for each line where its middle staff line lies
  * @param height of all lines with the space between
  */
 record Engraving(
-        Groove groove, EngravedScore score, double width, List<Double> middles, double height) {
+        Phrase phrase, EngravedScore score, double width, List<Double> middles, double height) {
     private static final double BETWEEN = 2.5;
 
     Engraving {
@@ -35,12 +36,12 @@ record Engraving(
     }
 
     /**
-     * Engraves; takes a while for long grooves.
+     * Engraves; takes a while for long phrases.
      *
      * @param width in staff spaces
      */
-    static Engraving of(Groove groove, NotationOptions options, Engraver engraver, double width) {
-        Score score = Notation.of(groove, options);
+    static Engraving of(Phrase phrase, NotationOptions options, Engraver engraver, double width) {
+        Score score = Notation.of(phrase, options);
         EngravedScore engraved;
         double taken = width;
         try {
@@ -55,28 +56,33 @@ record Engraving(
             middles.add(y - system.top());
             y += system.height() + BETWEEN;
         }
-        return new Engraving(groove, engraved, taken, middles, Math.max(0, y - BETWEEN));
+        return new Engraving(phrase, engraved, taken, middles, Math.max(0, y - BETWEEN));
     }
 
-    /** Where a step stands: its x and the middle of its line. */
+    /** Where a step of the phrase stands: its x and the middle of its line. */
     Optional<Point2D> at(Place place) {
-        if (place.bar() > groove.bars()) {
+        if (place.bar() > score.score().measures().size()) {
             return Optional.empty();
         }
-        long tick =
-                (place.bar() - 1) * groove.grid().meter().barTicks()
-                        + (place.step() - 1) * groove.grid().stepTicks();
+        Measure measure = score.score().measures().get(place.bar() - 1);
+        Grid grid = phrase.sections().get(measure.section()).groove().grid();
+        long tick = measure.start() + (place.step() - 1) * grid.stepTicks();
         EngravedScore.Playhead head = score.playhead(tick);
         return Optional.of(new Point2D.Double(head.x(), middles.get(head.system())));
     }
 
-    /** The hit whose note lies at a point. */
-    Optional<Hit> hitAt(double x, double y) {
+    /** The place in the phrase of the hit whose note lies at a point. */
+    Optional<Place> placeAt(double x, double y) {
         for (int i = 0; i < middles.size(); i++) {
             EngravedSystem system = score.systems().get(i);
             double inLine = y - middles.get(i);
             if (inLine >= system.top() - 1 && inLine <= system.bottom() + 1) {
-                return system.hitAt(x, inLine);
+                return system.ownerAt(x, inLine)
+                        .map(
+                                owner ->
+                                        new Place(
+                                                owner.measure() + 1,
+                                                owner.hit().orElseThrow().place().step()));
             }
         }
         return Optional.empty();

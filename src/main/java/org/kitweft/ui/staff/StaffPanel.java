@@ -12,7 +12,7 @@ import java.util.function.Supplier;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import org.kitweft.groove.Groove;
+import org.kitweft.groove.Phrase;
 import org.kitweft.groove.Place;
 import org.kitweft.score.engrave.Engraver;
 import org.kitweft.score.model.NotationOptions;
@@ -21,8 +21,9 @@ import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.task.Tasks;
 
 /**
- * The groove as engraved notation, live with every edit. Engraving happens off the event thread;
- * what is out of date by then is dropped. A click on a note tells its place.
+ * The groove, or the phrase where that plays, as engraved notation, live with every edit. Engraving
+ * happens off the event thread; what is out of date by then is dropped. A click on a note tells its
+ * place.
  */
 public final class StaffPanel extends JPanel {
     private static final long serialVersionUID = 1;
@@ -35,7 +36,7 @@ public final class StaffPanel extends JPanel {
     private final StaffView view;
     private final JScrollPane scroll;
     private transient Tasks.Running running = () -> {};
-    private transient Optional<Groove> asked = Optional.empty();
+    private transient Optional<Phrase> asked = Optional.empty();
     private double askedWidth;
     private boolean begun;
 
@@ -43,7 +44,7 @@ public final class StaffPanel extends JPanel {
      * A staff for the session.
      *
      * @param loader makes the engraver, off the event thread, when it is first needed
-     * @param chosen gets the place of a note that is clicked
+     * @param chosen gets the place, in what is written, of a note that is clicked
      */
     public StaffPanel(
             SessionModel session,
@@ -100,18 +101,18 @@ public final class StaffPanel extends JPanel {
             return;
         }
         double spaces = view.spaces(width);
-        Groove groove = session.groove();
-        if (asked.equals(Optional.of(groove)) && spaces == askedWidth) {
+        Phrase phrase = session.phrase();
+        if (asked.equals(Optional.of(phrase)) && spaces == askedWidth) {
             return;
         }
-        asked = Optional.of(groove);
+        asked = Optional.of(phrase);
         askedWidth = spaces;
         running.stop();
         running =
                 tasks.run(
                         "",
                         progress ->
-                                Engraving.of(groove, NotationOptions.DEFAULT, engraver(), spaces),
+                                Engraving.of(phrase, NotationOptions.DEFAULT, engraver(), spaces),
                         view::show,
                         failure -> view.setToolTipText(failure.getMessage()));
     }
@@ -128,7 +129,7 @@ public final class StaffPanel extends JPanel {
 
     private void followPlayhead() {
         view.repaint();
-        playhead.place()
+        playhead.written()
                 .flatMap(view::lineOf)
                 .filter(line -> view.getHeight() > scroll.getViewport().getHeight())
                 .ifPresent(view::scrollRectToVisible);

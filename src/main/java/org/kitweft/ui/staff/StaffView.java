@@ -86,9 +86,7 @@ final class StaffView extends Painted implements Scrollable {
     /** The place of the note at a point. */
     Optional<Place> placeAt(int x, int y) {
         double space = space();
-        return engraving
-                .flatMap(e -> e.hitAt((x - margin()) / space, (y - margin()) / space))
-                .map(Hit::place);
+        return engraving.flatMap(e -> e.placeAt((x - margin()) / space, (y - margin()) / space));
     }
 
     /** Where the line of a step lies. */
@@ -122,7 +120,7 @@ final class StaffView extends Painted implements Scrollable {
         Rectangle clip = g.getClipBounds();
         g.translate(margin(), margin());
         g.scale(space, space);
-        playhead.place()
+        playhead.written()
                 .flatMap(shown::at)
                 .ifPresent(
                         at -> {
@@ -135,6 +133,9 @@ final class StaffView extends Painted implements Scrollable {
                                             at.getX(), at.getY() - 4, at.getX(), at.getY() + 4));
                         });
         Set<Hit> struck = new HashSet<>(playhead.struck());
+        // Where a groove comes twice its hits are equal: only those of the bar that sounds light
+        // up.
+        int sounding = playhead.written().map(place -> place.bar() - 1).orElse(-1);
         Palette palette = palette();
         List<EngravedSystem> systems = shown.score().systems();
         for (int i = 0; i < systems.size(); i++) {
@@ -148,7 +149,9 @@ final class StaffView extends Painted implements Scrollable {
                 system.paint(
                         line,
                         palette,
-                        sign -> sign.owner().hit().filter(struck::contains).isPresent());
+                        sign ->
+                                sign.owner().measure() == sounding
+                                        && sign.owner().hit().filter(struck::contains).isPresent());
                 line.dispose();
             }
         }

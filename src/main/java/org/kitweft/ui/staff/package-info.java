@@ -1,4 +1,4 @@
-/** The staff in the window: the groove as engraved notation, with the playhead. */
+/** The staff in the window: the groove or the phrase as engraved notation, with the playhead. */
 @NullMarked
 package org.kitweft.ui.staff;
 

@@ -37,7 +37,13 @@ public enum Inks {
     /** Conflicts and errors. */
     FAULT("Kitweft.fault"),
     /** Behind a conflict. */
-    FAULT_SHADE("Kitweft.faultShade");
+    FAULT_SHADE("Kitweft.faultShade"),
+    /** A section of a phrase that keeps time. */
+    TIME("Kitweft.time"),
+    /** A section that is a fill. */
+    FILL("Kitweft.fill"),
+    /** A section that is a punch. */
+    PUNCH("Kitweft.punch");
 
     private final String key;
 

@@ -21,13 +21,11 @@ import javax.swing.JToggleButton;
 import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
 import org.kitweft.groove.Grid;
-import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Tempo;
 import org.kitweft.sound.Course;
 import org.kitweft.sound.PlaySettings;
 import org.kitweft.ui.play.HeardLoop;
 import org.kitweft.ui.play.PlayModel;
-import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.theme.FlowWrap;
 import org.kitweft.ui.theme.Inks;
@@ -162,9 +160,7 @@ public final class TransportBar extends JPanel {
 
     private void swing(int percent) {
         if (!following) {
-            Session now = session.session();
-            Recipe recipe = now.recipe();
-            session.keepEditing("Swing", now.with(recipe.with(recipe.grid().withSwing(percent))));
+            session.keepEditing("Swing", session.session().withSwing(percent));
         }
     }
 

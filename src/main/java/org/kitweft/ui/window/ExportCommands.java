@@ -3,6 +3,7 @@ package org.kitweft.ui.window;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.OptionalInt;
 import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import javax.imageio.ImageIO;
@@ -108,6 +109,30 @@ final class ExportCommands {
                 failure -> notices.fault(Faults.line("cannot write", path, failure)));
     }
 
+    void staff() {
+        files.toSave("Export staff", "PDF, SVG, PNG or MusicXML", proposal(), StaffExport.ENDINGS)
+                .ifPresent(this::staff);
+    }
+
+    /** Writes without asking; a file that exists is replaced. */
+    void staff(Path path) {
+        StaffExport export =
+                new StaffExport(session.phrase(), proposal(), session.session().tempo());
+        tasks.run(
+                "Writing " + path.getFileName(),
+                progress -> {
+                    export.write(
+                            path,
+                            (done, of) -> {
+                                progress.at((double) done / of);
+                                return !progress.stopped();
+                            });
+                    return path;
+                },
+                this::written,
+                failure -> notices.fault(Faults.line("cannot write", path, failure)));
+    }
+
     /**
      * Asks where and writes a picture.
      *
@@ -142,10 +167,15 @@ final class ExportCommands {
 
     private String proposal() {
         var now = session.session();
-        String title =
-                now.item().isPresent()
-                        ? now.lesson().items().get(now.item().getAsInt()).title()
-                        : "";
+        OptionalInt kept = now.draft().plays() ? now.draft().kept() : OptionalInt.empty();
+        String title = "";
+        if (kept.isPresent()) {
+            title = now.lesson().phrases().get(kept.getAsInt()).title();
+        } else if (now.draft().plays()) {
+            title = "Phrase";
+        } else if (now.item().isPresent()) {
+            title = now.lesson().items().get(now.item().getAsInt()).title();
+        }
         return title.isBlank() ? now.recipe().sticking().text() : title;
     }
 }

@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JFileChooser;
@@ -44,11 +45,16 @@ final class FileDialogs {
      * @param proposal its name at first, without extension
      */
     Optional<Path> toSave(String title, String kind, String proposal, String extension) {
-        JFileChooser chooser = chooser(title, kind, extension);
+        return toSave(title, kind, proposal, List.of(extension));
+    }
+
+    /** The same for a file of one of several kinds; the first where its name says none. */
+    Optional<Path> toSave(String title, String kind, String proposal, List<String> extensions) {
+        JFileChooser chooser = chooser(title, kind, extensions.toArray(String[]::new));
         chooser.setSelectedFile(
-                new File(chooser.getCurrentDirectory(), plain(proposal) + "." + extension));
+                new File(chooser.getCurrentDirectory(), plain(proposal) + "." + extensions.get(0)));
         while (chooser.showSaveDialog(owner) == JFileChooser.APPROVE_OPTION) {
-            Path path = withExtension(chosen(chooser), extension);
+            Path path = withExtension(chosen(chooser), extensions);
             if (!Files.exists(path) || replaces(path)) {
                 return Optional.of(path);
             }
@@ -83,6 +89,16 @@ final class FileDialogs {
         Path parent = path.toAbsolutePath().getParent();
         folder = parent == null ? "" : parent.toString();
         return path;
+    }
+
+    /** The path with the first extension, unless it has one of them. */
+    static Path withExtension(Path path, List<String> extensions) {
+        for (String extension : extensions) {
+            if (withExtension(path, extension).equals(path)) {
+                return path;
+            }
+        }
+        return withExtension(path, extensions.get(0));
     }
 
     /** The path with the extension, unless it has it. */

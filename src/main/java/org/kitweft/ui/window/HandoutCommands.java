@@ -85,11 +85,12 @@ final class HandoutCommands {
     }
 
     private boolean hasItems(Lesson lesson) {
-        if (lesson.items().isEmpty()) {
+        boolean any = !lesson.items().isEmpty() || !lesson.phrases().isEmpty();
+        if (!any) {
             notices.fault(
                     "The lesson has no items yet: add the groove to it first, then make the handout.");
         }
-        return !lesson.items().isEmpty();
+        return any;
     }
 
     private static Sheets sheets(Lesson lesson, Fonts fonts, Tasks.Progress watcher) {

@@ -65,7 +65,7 @@ public final class MainWindow {
         tasks = new SwingTasks(status);
         this.session = session;
         session.begin(session.session().with(new Tempo(settings.tempo())));
-        play = new PlayModel(session, playhead, EventQueue::invokeLater, status);
+        play = new PlayModel(session, playhead, EventQueue::invokeLater, status, tasks);
         play.change(s -> s.withMix(MixText.parse(settings.mix())));
         desk = new LessonDesk(session);
         files = new FileDialogs(frame, settings.folder());
@@ -203,6 +203,7 @@ public final class MainWindow {
         commands.on(Command.EXPORT_MIDI, exports::midi);
         commands.on(Command.EXPORT_WAVE, exports::wave);
         commands.on(Command.EXPORT_PICTURE, () -> exports.picture(panels.groove()::picture));
+        commands.on(Command.EXPORT_STAFF, exports::staff);
         commands.on(Command.QUIT, this::quit);
         commands.on(Command.UNDO, session::undo);
         commands.on(Command.REDO, session::redo);
@@ -221,12 +222,18 @@ public final class MainWindow {
         commands.on(Command.SLOWER, () -> tempo(-2));
         commands.on(Command.CLICK, () -> play.change(s -> s.withClick(!s.click())));
         commands.on(Command.LOOP, () -> play.change(s -> s.withLoops(isLoop() ? 1 : 0)));
+        commands.on(Command.PLAY_PHRASE, () -> panels.phrase().plays(!panels.phrase().plays()));
+        commands.on(Command.BAND, () -> panels.phrase().band(!panels.phrase().band()));
+        commands.on(Command.GO_PHRASE, panels::goToPhrase);
+        commands.on(Command.GO_BAND, panels::goToBand);
         commands.on(Command.GO_STICKING, () -> panels.sticking().focusTarget().requestFocus());
         commands.on(Command.GO_KIT, () -> panels.kit().focusTarget().requestFocus());
         commands.on(Command.GO_GROOVE, () -> panels.groove().focusTarget().requestFocus());
         commands.on(Command.GO_POSSIBILITIES, panels::goToPossibilities);
         commands.on(Command.GO_SEARCH, () -> panels.goTo(Panels.SEARCH));
         commands.on(Command.GO_LADDER, () -> panels.goTo(Panels.LADDER));
+        commands.on(Command.GO_MIXER, () -> panels.goTo(Panels.MIXER));
+        commands.on(Command.GO_PRACTICE, () -> panels.goTo(Panels.PRACTICE));
         commands.on(Command.LESSON_DRAWER, () -> panels.showLesson(!panels.isLessonShown()));
         commands.on(Command.LARGE_VIEW, this::toggleLarge);
         commands.on(Command.ZOOM_IN, looks::larger);
@@ -249,6 +256,8 @@ public final class MainWindow {
         commands.tickedWhen(Command.LEFT_HANDED, kits::isLeftHanded);
         commands.tickedWhen(Command.CLICK, () -> play.settings().click());
         commands.tickedWhen(Command.LOOP, this::isLoop);
+        commands.tickedWhen(Command.PLAY_PHRASE, () -> panels.phrase().plays());
+        commands.tickedWhen(Command.BAND, () -> panels.phrase().band());
         commands.tickedWhen(Command.LESSON_DRAWER, panels::isLessonShown);
         commands.tickedWhen(Command.LARGE_VIEW, panels::isLarge);
         commands.tickedWhen(Command.THEME_DESKTOP, () -> looks.theme() == Theme.DESKTOP);

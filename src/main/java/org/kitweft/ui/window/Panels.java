@@ -32,6 +32,9 @@ import org.kitweft.ui.kit.KitPanel;
 import org.kitweft.ui.ladder.LadderPanel;
 import org.kitweft.ui.lesson.LessonPanel;
 import org.kitweft.ui.mix.MixerPanel;
+import org.kitweft.ui.phrase.BandPanel;
+import org.kitweft.ui.phrase.PhraseModel;
+import org.kitweft.ui.phrase.PhrasePanel;
 import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.practice.PracticePanel;
@@ -52,6 +55,10 @@ final class Panels extends JPanel {
     private static final long serialVersionUID = 1;
     static final String SEARCH = "Search";
     static final String LADDER = "Ladder";
+    static final String MIXER = "Mixer";
+    static final String PRACTICE = "Practice";
+    private static final String PHRASE = "Phrase";
+    private static final String BAND = "Band";
     private static final double KIT_SHARE = 0.36;
     private static final double UPPER_SHARE = 0.58;
     private static final double GROOVE_SHARE = 0.67;
@@ -66,6 +73,7 @@ final class Panels extends JPanel {
     private final transient Tasks tasks;
     private final transient Weighing weighing = new Weighing();
     private final transient PlayModel play;
+    private final transient PhraseModel phrase;
     private final StickingBar sticking;
     private final KitPanel kit;
     private final GrooveGrid groove;
@@ -100,6 +108,7 @@ final class Panels extends JPanel {
         this.midiFile = midiFile;
         this.tasks = tasks;
         this.play = play;
+        this.phrase = new PhraseModel(session, play, status);
         sticking = new StickingBar(session, status, chooser);
         kit = new KitPanel(session, playhead, play::audition);
         groove = new GrooveGrid(session, playhead);
@@ -111,7 +120,7 @@ final class Panels extends JPanel {
                         playhead,
                         tasks,
                         () -> new Engraver(Fonts.load()),
-                        place -> groove.goTo(place.bar(), place.step()));
+                        place -> phrase.clicked(place, p -> groove.goTo(p.bar(), p.step())));
         written = new JSplitPane(JSplitPane.VERTICAL_SPLIT, groove, staff);
         written.setResizeWeight(GROOVE_SHARE);
         sides = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, kit, written);
@@ -153,10 +162,12 @@ final class Panels extends JPanel {
         tab("Possibilities", this::possibilities);
         tab("Voicing", () -> scrolling(new VoicingTable(session, notices)));
         tab("Layers", () -> scrolling(new LayerTable(session, notices)));
+        tab(PHRASE, () -> scrolling(new PhrasePanel(phrase, playhead, this::keepPhrase)));
+        tab(BAND, () -> scrolling(new BandPanel(session)));
         tab(SEARCH, this::search);
         tab(LADDER, () -> new LadderPanel(session, playhead, tasks, notices));
-        tab("Mixer", () -> scrolling(new MixerPanel(play)));
-        tab("Practice", () -> scrolling(new PracticePanel(session, play)));
+        tab(MIXER, () -> scrolling(new MixerPanel(play)));
+        tab(PRACTICE, () -> scrolling(new PracticePanel(session, play)));
         lower.addChangeListener(e -> make(lower.getSelectedIndex()));
     }
 
@@ -211,6 +222,36 @@ final class Panels extends JPanel {
         JScrollPane scroll = new JScrollPane(content);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         return scroll;
+    }
+
+    private void keepPhrase() {
+        showLesson(true);
+        lesson().keepPhrase();
+    }
+
+    /** The phrase being built. */
+    PhraseModel phrase() {
+        return phrase;
+    }
+
+    /** Shows the phrase and gives it the keys. */
+    void goToPhrase() {
+        if (shown(PHRASE) instanceof PhrasePanel panel) {
+            panel.focusTarget().requestFocus();
+        }
+    }
+
+    /** Shows the band and gives it the keys. */
+    void goToBand() {
+        if (shown(BAND) instanceof BandPanel panel) {
+            panel.focusTarget().requestFocus();
+        }
+    }
+
+    private Component shown(String tab) {
+        lower.setSelectedIndex(lower.indexOfTab(tab));
+        Component made = lower.getSelectedComponent();
+        return made instanceof JScrollPane scroll ? scroll.getViewport().getView() : made;
     }
 
     /** Is called once, when the panels have been seen for the first time. */

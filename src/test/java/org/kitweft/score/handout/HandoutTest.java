@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -25,15 +26,19 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.kitweft.band.Backing;
 import org.kitweft.file.SafeFile;
 import org.kitweft.groove.Grid;
 import org.kitweft.groove.Meter;
+import org.kitweft.groove.PhrasePlan;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Role;
+import org.kitweft.groove.RoleVoicings;
 import org.kitweft.groove.Tempo;
 import org.kitweft.kit.BuiltInKits;
 import org.kitweft.lesson.Lesson;
 import org.kitweft.lesson.LessonItem;
+import org.kitweft.lesson.LessonPhrase;
 import org.kitweft.pattern.Sticking;
 import org.kitweft.score.engrave.Engraver;
 import org.kitweft.score.engrave.Fonts;
@@ -263,5 +268,52 @@ class HandoutTest {
                 .isEqualTo(List.of(60, 66, 72, 78, 84, 90, 96, 102));
         assertThat(ItemBlocks.steps(item(paradiddle()).withTempoSteps(List.of(50, 55))))
                 .isEqualTo(List.of(50, 55));
+    }
+
+    private static LessonPhrase phrase(Optional<Backing> band) {
+        Recipe time = paradiddle();
+        PhrasePlan plan =
+                PhrasePlan.ofOne(
+                        time,
+                        RoleVoicings.fill(time.voicing(), time.kit()),
+                        RoleVoicings.punch(time.voicing(), time.kit()),
+                        8);
+        return new LessonPhrase(
+                "Eight bars", plan, band, new Tempo(84), List.of(60, 72, 84), "Sing the punch.");
+    }
+
+    @Test
+    void aPhraseIsPrintedWithItsSectionsChordsAndTempoSteps() throws IOException {
+        Backing band =
+                Backing.DEFAULT
+                        .withOn(true)
+                        .withStyle("salsa")
+                        .withChords("Dm7 G7 | Cmaj7 | N.C. | F#m7b5/E");
+        Lesson lesson = lesson(1).withPhrase(phrase(Optional.of(band)));
+        String text = text(handout.sheets(lesson, Progress.NONE));
+        assertThat(text)
+                .contains("2 Eight bars")
+                .contains("6 bars of time, 1 bar of fill, 1 bar of punch. Band: Salsa, clave 3-2.")
+                .contains("Dm7", "G7", "Cmaj7", "N.C.", "F#m7b5/E")
+                .contains("60", "72", "84")
+                .contains("Sing the punch.");
+        assertThat(text.split("Cmaj7", -1).length - 1)
+                .as("the chart of four bars comes twice")
+                .isEqualTo(2);
+    }
+
+    @Test
+    void aPhraseWithoutABandHasNoChordsAndMayStandAlone() throws IOException {
+        Backing off = Backing.DEFAULT.withChords("Ebm9");
+        Lesson lesson = lesson(0).withPhrase(phrase(Optional.of(off)));
+        assertThat(text(handout.sheets(lesson, Progress.NONE)))
+                .contains("Eight bars")
+                .doesNotContain("Ebm9", "Band:");
+    }
+
+    private String text(Sheets sheets) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf(sheets))) {
+            return new PDFTextStripper().getText(document);
+        }
     }
 }

@@ -2,6 +2,7 @@ package org.kitweft.ui.lesson;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
@@ -10,8 +11,14 @@ import java.nio.file.Path;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.kitweft.band.Backing;
+import org.kitweft.groove.PhrasePlan;
+import org.kitweft.groove.RoleVoicings;
 import org.kitweft.groove.Tempo;
+import org.kitweft.lesson.Lesson;
 import org.kitweft.lesson.LessonItem;
+import org.kitweft.lesson.LessonPhrase;
+import org.kitweft.ui.session.PhraseDraft;
 import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
 
@@ -83,5 +90,111 @@ class LessonDeskTest {
         assertThat(LessonEdits.remove(up, 0).item()).isEqualTo(OptionalInt.of(0));
         assertThat(LessonEdits.remove(up, 1).item()).isEmpty();
         assertThat(LessonEdits.move(three, 2, 1)).isEqualTo(three);
+    }
+
+    private void makePhrase(int bars) {
+        var recipe = session.recipe();
+        PhrasePlan plan =
+                PhrasePlan.ofOne(
+                        recipe,
+                        RoleVoicings.fill(recipe.voicing(), recipe.kit()),
+                        RoleVoicings.punch(recipe.voicing(), recipe.kit()),
+                        bars);
+        session.edit(
+                "Make",
+                session.session()
+                        .with(
+                                session.session()
+                                        .draft()
+                                        .with(plan)
+                                        .with(Backing.DEFAULT.withOn(true).withStyle("bossa"))
+                                        .withPlays(true)));
+    }
+
+    @Test
+    void aPhraseComesBackFromTheFileWithItsBand() throws IOException {
+        makePhrase(8);
+        assertThat(desk.unsaved()).isTrue();
+        Path file = folder.resolve("week.kitweft");
+        desk.save(file, false);
+        assertThat(desk.unsaved()).isFalse();
+        SessionModel other = new SessionModel(Session.opening());
+        new LessonDesk(other).open(file);
+        PhraseDraft draft = other.session().draft();
+        assertThat(draft.plan()).isEqualTo(session.session().draft().plan());
+        assertThat(draft.backing()).isEqualTo(Backing.DEFAULT.withOn(true).withStyle("bossa"));
+        assertThat(draft.plays()).isTrue();
+        assertThat(draft.kept()).isEqualTo(OptionalInt.of(0));
+    }
+
+    @Test
+    void savingKeepsTheChangesOfTheOpenPhraseAndItsTitle() throws IOException {
+        makePhrase(8);
+        session.edit("Keep", LessonEdits.keepPhrase(session.session()));
+        session.edit("Title", LessonEdits.phraseTitle(session.session(), 0, "Eight"));
+        PhraseDraft draft = session.session().draft();
+        session.edit(
+                "Length",
+                session.session().with(draft.with(draft.plan().orElseThrow().withBars(12))));
+        assertThat(LessonEdits.hasChanges(session.session())).isTrue();
+        desk.save(folder.resolve("a.kitweft"), false);
+        assertThat(session.session().lesson().phrases())
+                .singleElement()
+                .satisfies(
+                        phrase -> {
+                            assertThat(phrase.title()).isEqualTo("Eight");
+                            assertThat(phrase.plan().bars()).isEqualTo(12);
+                        });
+    }
+
+    @Test
+    void theOpenPhraseIsFollowedWhenPhrasesMoveAndGo() {
+        makePhrase(4);
+        session.edit("Keep", LessonEdits.keepPhrase(session.session()));
+        Session now = session.session();
+        session.edit(
+                "Second",
+                LessonEdits.keepPhrase(now.with(now.draft().withKept(OptionalInt.empty()))));
+        Session two = session.session();
+        assertThat(two.lesson().phrases())
+                .extracting(LessonPhrase::title)
+                .containsExactly("Phrase 1", "Phrase 2");
+        Session up = LessonEdits.movePhrase(two, 1, -1);
+        assertThat(up.draft().kept()).isEqualTo(OptionalInt.of(0));
+        assertThat(up.lesson().phrases().get(0).title()).isEqualTo("Phrase 2");
+        assertThat(LessonEdits.removePhrase(two, 0).draft().kept()).isEqualTo(OptionalInt.of(0));
+        Session gone = LessonEdits.removePhrase(two, 1);
+        assertThat(gone.draft().kept()).isEmpty();
+        assertThat(gone.draft().plan()).as("it is still being edited").isPresent();
+        assertThat(LessonEdits.movePhrase(two, 1, 1)).isEqualTo(two);
+    }
+
+    @Test
+    void aNewLessonBeginsWithoutThePhraseOfTheFormerOne() {
+        makePhrase(4);
+        desk.begin();
+        assertThat(session.session().draft().plan()).isEmpty();
+        assertThat(desk.unsaved()).isFalse();
+        session.undo();
+        assertThat(session.session().draft().plan()).isPresent();
+    }
+
+    @Test
+    void theDrawerListsItemsAndThenPhrases() {
+        addGroove();
+        makePhrase(4);
+        session.edit("Keep", LessonEdits.keepPhrase(session.session()));
+        assertThat(Entry.of(session.session().lesson()))
+                .extracting(Entry::title, Entry::phrase, Entry::detail)
+                .containsExactly(
+                        tuple("Groove 1", false, session.recipe().sticking().text()),
+                        tuple("Phrase 1", true, "4 bars: time, fill, punch, band: bossa"));
+        Session opened = EntryEdits.open(session.session(), Entry.of(lesson()).get(0));
+        assertThat(opened.draft().plays()).as("an item opened is what plays").isFalse();
+        assertThat(EntryEdits.open(opened, Entry.of(lesson()).get(1)).draft().plays()).isTrue();
+    }
+
+    private Lesson lesson() {
+        return session.session().lesson();
     }
 }

@@ -10,6 +10,7 @@ import org.kitweft.kit.SoundName;
 import org.kitweft.sound.AudioLine;
 import org.kitweft.sound.MidiOutput;
 import org.kitweft.sound.PlaySettings;
+import org.kitweft.sound.Playable;
 import org.kitweft.sound.Player;
 import org.kitweft.sound.PlayerListener;
 
@@ -17,6 +18,10 @@ import org.kitweft.sound.PlayerListener;
 public final class FakePlayer implements Player {
     public final List<String> asked = new ArrayList<>();
     public final List<PlayerListener> listeners = new ArrayList<>();
+
+    /** What it was shown, in time. */
+    public final List<Playable> shown = new ArrayList<>();
+
     private PlaySettings settings = PlaySettings.DEFAULT;
     private boolean playing;
 
@@ -42,6 +47,12 @@ public final class FakePlayer implements Player {
     @Override
     public void show(Phrase phrase) {
         asked.add("show " + phrase.sections().get(0).groove().sticking().text());
+    }
+
+    @Override
+    public void show(Playable playable) {
+        shown.add(playable);
+        show(playable.phrase());
     }
 
     @Override

@@ -9,6 +9,7 @@ import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -26,6 +27,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.kitweft.band.Backing;
 import org.kitweft.groove.Place;
 import org.kitweft.kit.Limb;
 import org.kitweft.ui.play.FakePlayer;
@@ -262,6 +264,92 @@ class PanelPaintTest {
                 image,
                 "png",
                 folder.resolve("panels-%s-%s-%d.png".formatted(tab, theme, zoom)).toFile());
+    }
+
+    @ParameterizedTest(name = "{0} at {1} %")
+    @CsvSource({
+        "LIGHT, 100, 1280, 800",
+        "DARK, 100, 1280, 800",
+        "LIGHT, 200, 2560, 1440",
+        "DARK, 200, 2560, 1440"
+    })
+    void thePhraseIsPaintedAsAStripWithItsPlayhead(Theme theme, int zoom, int width, int height)
+            throws Exception {
+        BufferedImage image =
+                painted(
+                        theme,
+                        zoom,
+                        width,
+                        height,
+                        stage -> {
+                            stage.panels.phrase().makeOfOne();
+                            stage.panels.goToPhrase();
+                            stage.playhead.at(new Place(5, 9), Optional.empty(), List.of());
+                        });
+        write(image, "phrase-" + theme + "-" + zoom);
+        // Rounded corners and letters take some of each box; the strip is 60 pixels high.
+        int box = zoom * zoom / 10;
+        assertThat(pixels(image, Inks.TIME.color())).isGreaterThan(10L * box);
+        assertThat(pixels(image, Inks.FILL.color())).isGreaterThan(2L * box);
+        assertThat(pixels(image, Inks.PUNCH.color())).isGreaterThan(2L * box);
+        assertThat(pixels(image, Inks.LIGHT.color())).as("the playhead").isGreaterThan(60);
+    }
+
+    @ParameterizedTest(name = "{0} at {1} %")
+    @CsvSource({
+        "LIGHT, 100, 1280, 800",
+        "DARK, 100, 1280, 800",
+        "LIGHT, 200, 2560, 1440",
+        "DARK, 200, 2560, 1440"
+    })
+    void aChordThatCannotBeReadIsMarkedInTheBand(Theme theme, int zoom, int width, int height)
+            throws Exception {
+        BufferedImage right =
+                painted(theme, zoom, width, height, stage -> band(stage, "Dm7 G7 | Cmaj7 %"));
+        BufferedImage wrong =
+                painted(theme, zoom, width, height, stage -> band(stage, "Dm7 H7 | Cmaj7 %"));
+        write(right, "band-" + theme + "-" + zoom);
+        write(wrong, "band-fault-" + theme + "-" + zoom);
+        assertThat(pixels(wrong, Inks.FAULT.color()))
+                .isGreaterThan(pixels(right, Inks.FAULT.color()) + 20);
+    }
+
+    private static void band(Stage stage, String chords) {
+        var now = stage.session.session();
+        stage.session.edit(
+                "Band",
+                now.with(
+                        now.draft()
+                                .with(Backing.DEFAULT.withOn(true).withStyle("salsa"))
+                                .typed(chords)));
+        stage.panels.goToBand();
+    }
+
+    /** What the panels look like once something was done and everything has its place again. */
+    private static BufferedImage painted(
+            Theme theme, int zoom, int width, int height, Consumer<Stage> work) throws Exception {
+        Stage[] kept = new Stage[1];
+        with(
+                theme,
+                zoom,
+                width,
+                height,
+                stage -> {
+                    work.accept(stage);
+                    kept[0] = stage;
+                    return stage;
+                });
+        for (int i = 0; i < 3; i++) {
+            EventQueue.invokeAndWait(() -> kept[0].layOut());
+        }
+        BufferedImage[] image = new BufferedImage[1];
+        EventQueue.invokeAndWait(() -> image[0] = kept[0].paint());
+        return image[0];
+    }
+
+    private static void write(BufferedImage image, String name) throws IOException {
+        Path folder = Files.createDirectories(Path.of("target", "screenshots"));
+        ImageIO.write(image, "png", folder.resolve(name + ".png").toFile());
     }
 
     @Test

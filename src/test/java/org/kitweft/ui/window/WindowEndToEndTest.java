@@ -2,8 +2,10 @@ package org.kitweft.ui.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Component;
 import java.awt.EventQueue;
 import java.awt.GraphicsEnvironment;
+import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
 import java.awt.Robot;
 import java.awt.event.KeyEvent;
@@ -30,7 +32,9 @@ import org.kitweft.kit.SoundName;
 import org.kitweft.lesson.LessonItem;
 import org.kitweft.pattern.Letter;
 import org.kitweft.pattern.Sticking;
+import org.kitweft.sound.Playable;
 import org.kitweft.ui.play.FakePlayer;
+import org.kitweft.ui.session.PhraseDraft;
 
 /**
  * The real window on a real (or virtual) display, worked by keys alone: type a sticking, place a
@@ -118,7 +122,7 @@ class WindowEndToEndTest {
     @Test
     void aTeacherClimbsTheLadderTakesItHomeAndSearches() throws Exception {
         Recipe goal = window.session().recipe();
-        press(KeyEvent.VK_F12);
+        press(KeyEvent.VK_SHIFT, KeyEvent.VK_F12);
         // The ladder is made off the event thread: press until its first rung is there to be heard.
         awaitPressing(KeyEvent.VK_DOWN, "the first rung is heard", () -> !recipe().equals(goal));
         assertThat(recipe().voicing()).isEqualTo(Voicing.plain(goal.kit()));
@@ -130,7 +134,7 @@ class WindowEndToEndTest {
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
         await("one undo takes them all out", () -> items().isEmpty());
 
-        press(KeyEvent.VK_F9);
+        press(KeyEvent.VK_F12);
         press(KeyEvent.VK_ALT, KeyEvent.VK_S);
         robot.delay(1500);
         Recipe before = recipe();
@@ -161,7 +165,7 @@ class WindowEndToEndTest {
     /** Down through the list that the search tab gives the keys to once something is found. */
     private void awaitPressingFromSearch(String what, BooleanSupplier condition) throws Exception {
         for (int i = 0; i < PATIENCE_SECONDS * 4; i++) {
-            press(KeyEvent.VK_F9);
+            press(KeyEvent.VK_F12);
             press(KeyEvent.VK_DOWN);
             robot.delay(100);
             if (met(condition)) {
@@ -185,6 +189,68 @@ class WindowEndToEndTest {
         boolean[] met = new boolean[1];
         EventQueue.invokeAndWait(() -> met[0] = condition.getAsBoolean());
         return met[0];
+    }
+
+    @Test
+    void aTeacherBuildsAPhraseWithABandExportsAndUndoes() throws Exception {
+        press(KeyEvent.VK_F9);
+        await("the strip has the keys", () -> focusName().equals("Phrase"));
+        press(KeyEvent.VK_M);
+        await("there is a phrase", () -> draft().plan().isPresent());
+        press(KeyEvent.VK_RIGHT);
+        press(KeyEvent.VK_EQUALS);
+        await("the fill has two bars", () -> draft().plan().orElseThrow().bars() == 9);
+
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_B);
+        await("the band is heard", () -> lastShown().band().size() == 3);
+        press(KeyEvent.VK_SPACE);
+        await("it plays", () -> player.asked.contains("play"));
+        player.listeners.get(0).struck(List.of(), new Place(7, 5), 0);
+        robot.waitForIdle();
+        robot.delay(1500);
+        screenshot("window-phrase.png");
+
+        press(KeyEvent.VK_SHIFT, KeyEvent.VK_F9);
+        await("the chords have the keys", () -> focusName().equals("Chords"));
+        int before = player.shown.size();
+        press(KeyEvent.VK_END);
+        press(KeyEvent.VK_SHIFT, KeyEvent.VK_H);
+        await("the fault is told", () -> draft().fault().isPresent());
+        assertThat(player.shown).as("the last good chart keeps sounding").hasSize(before);
+        screenshot("window-band.png");
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        await("the chords are right again", () -> draft().fault().isEmpty());
+
+        Path midi = folder.resolve("phrase.mid");
+        Path pdf = folder.resolve("phrase.pdf");
+        EventQueue.invokeAndWait(
+                () -> {
+                    window.exports().midi(midi);
+                    window.exports().staff(pdf);
+                });
+        await("the files are there", () -> Files.exists(midi) && Files.exists(pdf));
+        assertThat(Files.readString(midi, StandardCharsets.ISO_8859_1))
+                .startsWith("MThd")
+                .contains("drums", "bass", "comping", "punches");
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        await("all of it is undone", () -> draft().plan().isEmpty() && !draft().backing().on());
+    }
+
+    private PhraseDraft draft() {
+        return window.session().session().draft();
+    }
+
+    private Playable lastShown() {
+        return player.shown.get(player.shown.size() - 1);
+    }
+
+    private static String focusName() {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        return owner == null
+                ? ""
+                : String.valueOf(owner.getAccessibleContext().getAccessibleName());
     }
 
     private List<SoundName> path(Letter letter) {

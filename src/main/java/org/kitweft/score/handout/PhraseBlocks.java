@@ -1,0 +1,212 @@
+package org.kitweft.score.handout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.kitweft.band.Backing;
+import org.kitweft.band.BuiltInStyles;
+import org.kitweft.band.Style;
+import org.kitweft.groove.Meter;
+import org.kitweft.groove.Tempo;
+import org.kitweft.lesson.LessonPhrase;
+import org.kitweft.score.engrave.EngravedSystem;
+import org.kitweft.score.engrave.Engraver;
+import org.kitweft.score.engrave.Kind;
+import org.kitweft.score.engrave.Owner;
+import org.kitweft.score.engrave.SignList;
+import org.kitweft.score.font.TextStyle;
+import org.kitweft.score.model.Notation;
+import org.kitweft.score.model.NotationOptions;
+import org.kitweft.score.model.Score;
+import org.kitweft.score.page.ScorePage;
+
+/**
+ * The blocks of one phrase: heading, its sections and band in a line, the staff with chord symbols
+ * over it, tempo steps and remarks.
+ */
+final class PhraseBlocks {
+    private static final double HEADING_SIZE = 13;
+    private static final double TEXT_SIZE = 9.5;
+    private static final double LINE = 12.5;
+    private static final double AFTER_STAFF = 12;
+    private static final double AFTER_ALL = 18;
+    private static final double TEMPO_WIDTH = 60;
+    private static final int USUAL_STEPS = 8;
+    private static final int USUAL_STEP = 6;
+    private static final double BOX = 9;
+    private static final double STEP_WIDTH = 36;
+    private static final double STEP_HEIGHT = BOX + 11;
+
+    private final Engraver engraver;
+    private final HandoutSettings settings;
+    private final double left;
+    private final double width;
+
+    PhraseBlocks(Engraver engraver, HandoutSettings settings, double left, double width) {
+        this.engraver = engraver;
+        this.settings = settings;
+        this.left = left;
+        this.width = width;
+    }
+
+    /**
+     * The score of a phrase: not counted, for its bars stand close, and with chords over them all
+     * written out.
+     */
+    Score score(LessonPhrase phrase) {
+        NotationOptions options = settings.notation().withCounting(false);
+        return Notation.of(
+                phrase.plan().weave(),
+                phrase.playingBand().isPresent() ? options.withFoldRepeats(false) : options);
+    }
+
+    List<Block> blocks(int number, LessonPhrase phrase, Score score) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(heading(number, phrase));
+        List<String> about = words(sections(phrase) + band(phrase));
+        blocks.add(lines(about, true, 6));
+        ScorePage.Scaled scaled = ScorePage.engrave(engraver, score, width);
+        Optional<ChordSymbols> chords =
+                phrase.playingBand()
+                        .map(
+                                band ->
+                                        new ChordSymbols(
+                                                band.chart().first(phrase.plan().bars()), score));
+        double over = chords.isPresent() ? ChordSymbols.HEIGHT : 0;
+        for (EngravedSystem system : scaled.engraved().systems()) {
+            blocks.add(
+                    new Block(
+                            over + system.height() * scaled.space() + AFTER_STAFF,
+                            false,
+                            (signs, y) -> {
+                                chords.ifPresent(
+                                        c -> c.place(signs, system, scaled.space(), left, y));
+                                ScorePage.place(signs, system, scaled.space(), left, y + over);
+                            }));
+        }
+        blocks.add(practice(phrase));
+        return blocks;
+    }
+
+    private Block heading(int number, LessonPhrase phrase) {
+        String title = phrase.title().isBlank() ? "Phrase" : phrase.title();
+        return new Block(
+                HEADING_SIZE + 10,
+                true,
+                (signs, y) -> {
+                    double base = y + HEADING_SIZE;
+                    Meter meter = phrase.plan().sections().get(0).recipe().grid().meter();
+                    String words =
+                            Words.lines(
+                                            signs.fonts().text(),
+                                            TextStyle.BOLD,
+                                            HEADING_SIZE,
+                                            number + "   " + title,
+                                            width - TEMPO_WIDTH)
+                                    .get(0);
+                    signs.text(
+                            Kind.TEXT, words, TextStyle.BOLD, HEADING_SIZE, left, base, Owner.NONE);
+                    TempoSign.place(signs, phrase.tempo(), meter, left + width, base);
+                });
+    }
+
+    /** What the phrase consists of: {@code 6 bars of time, 1 bar of fill, 1 bar of punch}. */
+    private static String sections(LessonPhrase phrase) {
+        return phrase.plan().sections().stream()
+                .map(s -> (s.bars() == 1 ? "1 bar" : s.bars() + " bars") + " of " + s.role().id())
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String band(LessonPhrase phrase) {
+        if (phrase.playingBand().isEmpty()) {
+            return "";
+        }
+        Backing band = phrase.playingBand().get();
+        Style style = BuiltInStyles.load(band.style());
+        return ".  Band: "
+                + style.title()
+                + (style.hasClave() ? ", clave " + band.clave().id() : "")
+                + ".";
+    }
+
+    private List<String> words(String text) {
+        return Words.lines(engraver.fonts().text(), TextStyle.REGULAR, TEXT_SIZE, text, width);
+    }
+
+    private Block lines(List<String> lines, boolean keepsWithNext, double after) {
+        return new Block(
+                lines.size() * LINE + after,
+                keepsWithNext,
+                (signs, y) -> {
+                    double at = y;
+                    for (String line : lines) {
+                        at += LINE;
+                        signs.text(
+                                Kind.ASIDE,
+                                line,
+                                TextStyle.REGULAR,
+                                TEXT_SIZE,
+                                left,
+                                at - 2,
+                                Owner.NONE);
+                    }
+                });
+    }
+
+    private Block practice(LessonPhrase phrase) {
+        List<Integer> steps = steps(phrase);
+        int perRow = Math.max(1, (int) (width / STEP_WIDTH));
+        int rows = (steps.size() + perRow - 1) / perRow;
+        List<String> remarks = words(phrase.remarks());
+        return new Block(
+                rows * STEP_HEIGHT + remarks.size() * LINE + AFTER_ALL,
+                false,
+                (signs, y) -> {
+                    for (int i = 0; i < steps.size(); i++) {
+                        int row = i / perRow;
+                        step(
+                                signs,
+                                steps.get(i),
+                                left + i % perRow * STEP_WIDTH,
+                                y + row * STEP_HEIGHT);
+                    }
+                    double at = y + rows * STEP_HEIGHT - 2;
+                    for (String line : remarks) {
+                        at += LINE;
+                        signs.text(
+                                Kind.TEXT,
+                                line,
+                                TextStyle.REGULAR,
+                                TEXT_SIZE,
+                                left,
+                                at,
+                                Owner.NONE);
+                    }
+                });
+    }
+
+    /** The phrase's own steps, or a ladder of sixes from its tempo, as items have it. */
+    private static List<Integer> steps(LessonPhrase phrase) {
+        return phrase.tempoSteps().isEmpty()
+                ? IntStream.range(0, USUAL_STEPS)
+                        .map(i -> phrase.tempo().beatsPerMinute() + i * USUAL_STEP)
+                        .filter(bpm -> bpm <= Tempo.FASTEST)
+                        .boxed()
+                        .toList()
+                : phrase.tempoSteps();
+    }
+
+    private static void step(SignList signs, int bpm, double x, double y) {
+        Lines.box(signs, x, y, BOX, BOX);
+        signs.text(
+                Kind.TEXT,
+                Integer.toString(bpm),
+                TextStyle.SEMIBOLD,
+                TEXT_SIZE,
+                x + BOX + 3.5,
+                y + BOX - 1.4,
+                Owner.NONE);
+    }
+}
