@@ -2,9 +2,11 @@ package org.kitweft.score.handout;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.kitweft.kit.SoundName;
 import org.kitweft.lesson.Lesson;
 import org.kitweft.lesson.LessonItem;
@@ -192,15 +194,17 @@ public final class Handout {
             y += blocks.get(i).height();
         }
         List<Sheet> sheets = new ArrayList<>();
+        Set<String> unwritable = new LinkedHashSet<>();
         for (int i = 0; i < pages.size(); i++) {
             foot(pages.get(i), i + 1, pages.size());
+            unwritable.addAll(pages.get(i).unwritable());
             sheets.add(
                     new Sheet(
                             settings.paper().width(),
                             settings.paper().height(),
                             pages.get(i).signs()));
         }
-        return new Sheets(title, sheets);
+        return new Sheets(title, sheets, List.copyOf(unwritable));
     }
 
     private static double together(List<Block> blocks, int from) {

@@ -10,9 +10,11 @@ import java.awt.print.PrinterException;
 import java.awt.print.PrinterJob;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -38,6 +40,8 @@ import org.kitweft.pattern.Sticking;
 import org.kitweft.score.engrave.Engraver;
 import org.kitweft.score.engrave.Fonts;
 import org.kitweft.score.engrave.TooDenseException;
+import org.kitweft.score.font.SystemFonts;
+import org.kitweft.score.font.TextFont;
 import org.kitweft.score.page.Paper;
 import org.kitweft.score.page.PdfFile;
 import org.kitweft.score.page.Progress;
@@ -102,6 +106,38 @@ class HandoutTest {
             }
             assertThat(fonts).isGreaterThanOrEqualTo(3);
         }
+    }
+
+    private Sheets titled(TextFont text, String title) {
+        Engraver other = new Engraver(new Fonts(engraver.fonts().music(), text));
+        return new Handout(other, HandoutSettings.DEFAULT)
+                .sheets(lesson(1).withTitle(title), Progress.NONE);
+    }
+
+    /** U+04D8 is in Liberation Sans, which comes with the PDF library, and not in our font. */
+    @Test
+    void embedsAFontOfTheComputerForWhatOursCannotWrite(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("other.ttf");
+        try (InputStream in =
+                PDDocument.class.getResourceAsStream(
+                        "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf")) {
+            Files.copy(Objects.requireNonNull(in), file);
+        }
+        TextFont text = TextFont.load(SystemFonts.of(List.of(file)));
+        Sheets sheets = titled(text, "Week \u0494\u0495");
+        assertThat(sheets.note()).isEmpty();
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        PdfFile.write(sheets, new Fonts(engraver.fonts().music(), text), out, Progress.NONE);
+        try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
+            assertThat(new PDFTextStripper().getText(document)).contains("Week \u0494\u0495");
+        }
+    }
+
+    @Test
+    void namesTheCharactersThatNoFontHas() {
+        Sheets sheets = titled(TextFont.load(SystemFonts.NONE), "Week 太鼓太");
+        assertThat(sheets.note()).hasValueSatisfying(note -> assertThat(note).contains("太 鼓:"));
+        assertThat(sheets.title()).isEqualTo("Week 太鼓太");
     }
 
     @Test
