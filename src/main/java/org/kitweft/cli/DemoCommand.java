@@ -22,6 +22,7 @@ import org.kitweft.sound.synth.BuiltIn;
 import org.kitweft.sound.wave.Progress;
 import org.kitweft.sound.wave.WaveFile;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -61,6 +62,8 @@ final class DemoCommand implements Callable<Integer> {
             description = "Replace files that exist. Without it nothing is overwritten.")
     private boolean force;
 
+    @Mixin private PageOptions pageOptions = new PageOptions();
+
     private @Nullable Bank bank;
 
     DemoCommand(Terminal terminal) {
@@ -82,7 +85,13 @@ final class DemoCommand implements Callable<Integer> {
         targets.add(
                 "handout",
                 folder.resolve("harbour-class.pdf"),
-                (target, replace) -> HandoutFile.write(lesson, target, replace));
+                (target, replace) ->
+                        HandoutFile.write(
+                                lesson,
+                                pageOptions.handout(),
+                                target,
+                                replace,
+                                terminal.err()::println));
         int number = 1;
         for (LessonItem item : lesson.items()) {
             add(targets, item, "%d-%s".formatted(number, slug(item.title())));
@@ -113,7 +122,7 @@ final class DemoCommand implements Callable<Integer> {
         targets.add(
                 name,
                 folder.resolve(name + ".musicxml"),
-                new StaffFiles(groove, item.tempo())::writeMusicXml);
+                new StaffFiles(groove, item.tempo(), pageOptions)::writeMusicXml);
     }
 
     private static Timeline timeline(Groove groove, LessonItem item) {

@@ -10,6 +10,7 @@ import org.kitweft.sound.midi.MidiFile;
 import org.kitweft.sound.synth.Bank;
 import org.kitweft.sound.wave.Progress;
 import org.kitweft.sound.wave.WaveFile;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What a groove is written to. */
@@ -32,7 +33,7 @@ final class FileOptions {
     @Option(
             names = "--pdf",
             paramLabel = "FILE",
-            description = "Write the engraved page as a PDF document, on A4.")
+            description = "Write the engraved page as a PDF document.")
     private @Nullable Path pdf;
 
     @Option(
@@ -47,6 +48,8 @@ final class FileOptions {
             description =
                     "Write MusicXML 4.0 for notation programs; compressed where it ends in .mxl.")
     private @Nullable Path musicXml;
+
+    @Mixin private PageOptions pageOptions = new PageOptions();
 
     @Option(
             names = "--force",
@@ -82,16 +85,18 @@ final class FileOptions {
                             GridImage.write(groove, settings.tempo(), target, replace));
         }
         if (pdf != null) {
-            targets.add("--pdf", pdf, new StaffFiles(groove, settings.tempo())::writePdf);
+            targets.add(
+                    "--pdf", pdf, new StaffFiles(groove, settings.tempo(), pageOptions)::writePdf);
         }
         if (svg != null) {
-            targets.add("--svg", svg, new StaffFiles(groove, settings.tempo())::writeSvg);
+            targets.add(
+                    "--svg", svg, new StaffFiles(groove, settings.tempo(), pageOptions)::writeSvg);
         }
         if (musicXml != null) {
             targets.add(
                     "--musicxml",
                     musicXml,
-                    new StaffFiles(groove, settings.tempo())::writeMusicXml);
+                    new StaffFiles(groove, settings.tempo(), pageOptions)::writeMusicXml);
         }
         return targets;
     }

@@ -74,6 +74,11 @@ public final class ScorePage {
      * @throws TooDenseException if a bar does not fit the smallest staff
      */
     public Sheets pages(Score score, String title) {
+        return pages(score, title, true);
+    }
+
+    /** As {@link #pages(Score, String)}, with the legend at the end or without. */
+    public Sheets pages(Score score, String title, boolean withLegend) {
         double width = paper.width() - 2 * MARGIN;
         Scaled scaled = engrave(engraver, score, width);
         List<Sheet> sheets = new ArrayList<>();
@@ -97,7 +102,7 @@ public final class ScorePage {
             y += height + BETWEEN_SYSTEMS;
         }
         LegendBlock legend = new LegendBlock(engraver, score, width);
-        if (!legend.isEmpty()) {
+        if (withLegend && !legend.isEmpty()) {
             if (y + legend.height() > paper.height() - MARGIN) {
                 sheets.add(new Sheet(paper.width(), paper.height(), signs.signs()));
                 signs = new SignList(engraver.fonts());

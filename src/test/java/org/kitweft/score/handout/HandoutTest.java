@@ -39,6 +39,8 @@ import org.kitweft.lesson.LessonItem;
 import org.kitweft.pattern.Sticking;
 import org.kitweft.score.engrave.Engraver;
 import org.kitweft.score.engrave.Fonts;
+import org.kitweft.score.engrave.Ink;
+import org.kitweft.score.engrave.PlacedSign;
 import org.kitweft.score.engrave.TooDenseException;
 import org.kitweft.score.font.SystemFonts;
 import org.kitweft.score.font.TextFont;
@@ -160,6 +162,58 @@ class HandoutTest {
                                 assertThat(sign.bounds().getMaxX()).isLessThan(paper.width() - 20);
                                 assertThat(sign.bounds().getMaxY()).isLessThan(paper.height() - 20);
                             });
+        }
+    }
+
+    /** Titles, name line and footer of any length: all words stand, on the paper, apart. */
+    @Test
+    void longWordsAreBrokenAndNotLost() throws IOException {
+        String many = "one two three four five six seven eight nine ten eleven twelve ".repeat(3);
+        Handout wordy =
+                new Handout(
+                        engraver,
+                        HandoutSettings.DEFAULT.withNameLine("N " + many).withFooter("F " + many));
+        Lesson lesson =
+                new Lesson("T " + many, "", List.of(item(paradiddle()).withTitle("I " + many)));
+        Sheets sheets = wordy.sheets(lesson, Progress.NONE);
+        List<PlacedSign> words =
+                sheets.sheets().get(0).signs().stream()
+                        .filter(sign -> sign.ink() instanceof Ink.OfText)
+                        .toList();
+        for (PlacedSign one : words) {
+            assertThat(one.bounds().getMinX()).isGreaterThan(41);
+            assertThat(one.bounds().getMaxX()).isLessThan(Paper.A4.width() - 41);
+            assertThat(words.stream().filter(o -> o.bounds().intersects(one.bounds())))
+                    .as(one.line())
+                    .allMatch(other -> other == one || isInPicture(other));
+        }
+        try (PDDocument document = Loader.loadPDF(pdf(sheets))) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setEndPage(1);
+            assertThat(stripper.getText(document).split("twelve", -1)).hasSize(13);
+        }
+    }
+
+    /** In the picture of the kit a token may lie on a name. */
+    private static boolean isInPicture(PlacedSign sign) {
+        return sign.ink() instanceof Ink.OfText text && text.size() <= 6;
+    }
+
+    @Test
+    void leavesOutWhatIsNotWanted() throws IOException {
+        HandoutSettings bare =
+                HandoutSettings.DEFAULT
+                        .withNameLine("")
+                        .withKit(false)
+                        .withLegend(false)
+                        .withPracticeLog(false)
+                        .withCareNotes(false)
+                        .withNotation(HandoutSettings.DEFAULT.notation().withCounting(false));
+        Sheets sheets = new Handout(engraver, bare).sheets(lesson(1), Progress.NONE);
+        try (PDDocument document = Loader.loadPDF(pdf(sheets))) {
+            assertThat(new PDFTextStripper().getText(document))
+                    .contains("First week", "R L R R L R L L")
+                    .doesNotContain("Name", "Snare", "Practice log", "Care", "1 e & a");
         }
     }
 
