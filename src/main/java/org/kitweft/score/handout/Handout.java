@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.kitweft.kit.SoundName;
 import org.kitweft.lesson.Lesson;
@@ -36,6 +37,7 @@ public final class Handout {
     private static final double FOOT = 24;
 
     private static final double FOOT_SIZE = 8;
+    private static final double LEGEND_NAME_SIZE = 8.5;
     private static final double FOOT_LINE = 10;
     private static final double PAGE_NUMBER_ROOM = 50;
 
@@ -106,14 +108,9 @@ public final class Handout {
             number++;
         }
         progress.check(lesson.items().size(), lesson.items().size());
-        for (Score score : legends.values()) {
-            LegendBlock legend = new LegendBlock(engraver, score, width);
-            if (settings.legend() && !legend.isEmpty()) {
-                blocks.add(
-                        new Block(
-                                legend.height() + 14,
-                                false,
-                                (signs, y) -> legend.place(signs, MARGIN, y)));
+        if (settings.legend()) {
+            for (Score score : legends.values()) {
+                legend(score, legends.size() > 1).ifPresent(blocks::add);
             }
         }
         ClosingBlocks closing = new ClosingBlocks(engraver.fonts().text(), MARGIN, width);
@@ -124,6 +121,32 @@ public final class Handout {
             blocks.add(closing.careNotes());
         }
         return paginate(lesson.title(), blocks);
+    }
+
+    /** What the noteheads of a kit mean; which kit, if there are several. */
+    private Optional<Block> legend(Score score, boolean named) {
+        LegendBlock legend = new LegendBlock(engraver, score, width);
+        if (legend.isEmpty()) {
+            return Optional.empty();
+        }
+        double name = named ? LEGEND_NAME_SIZE + 4 : 0;
+        return Optional.of(
+                new Block(
+                        name + legend.height() + 14,
+                        false,
+                        (signs, y) -> {
+                            if (named) {
+                                signs.text(
+                                        Kind.ASIDE,
+                                        score.kit().name(),
+                                        TextStyle.ITALIC,
+                                        LEGEND_NAME_SIZE,
+                                        MARGIN,
+                                        y + LEGEND_NAME_SIZE,
+                                        Owner.NONE);
+                            }
+                            legend.place(signs, MARGIN, y + name);
+                        }));
     }
 
     private static Score withBothLegends(Score one, Score other) {

@@ -28,8 +28,8 @@ final class ItemBlocks {
     private static final double TEXT_SIZE = 9.5;
     private static final double LINE = 12.5;
     private static final double AFTER_STAFF = 12;
-    private static final double KIT_WIDTH = 150;
-    private static final double KIT_HEIGHT = 96;
+    private static final double KIT_WIDTH = 178;
+    private static final double KIT_HEIGHT = 114;
     private static final int USUAL_STEPS = 8;
     private static final int USUAL_STEP = 6;
     private static final double BOX = 9;
