@@ -185,7 +185,7 @@ class HandoutTest {
             assertThat(one.bounds().getMaxX()).isLessThan(Paper.A4.width() - 41);
             assertThat(words.stream().filter(o -> o.bounds().intersects(one.bounds())))
                     .as(one.line())
-                    .allMatch(other -> other == one || isInPicture(other));
+                    .allMatch(other -> other.equals(one) || isInPicture(other));
         }
         try (PDDocument document = Loader.loadPDF(pdf(sheets))) {
             PDFTextStripper stripper = new PDFTextStripper();

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
-import java.util.SortedSet;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.Fraction;
 import org.graalvm.polyglot.Context;
@@ -34,8 +34,8 @@ final class LibraryReader implements AutoCloseable {
     }
 
     /** The notes that begin to sound, repeats played out. */
-    SortedSet<MusicXmlReader.Onset> read(byte[] file) {
-        SortedSet<MusicXmlReader.Onset> found = new TreeSet<>();
+    NavigableSet<MusicXmlReader.Onset> read(byte[] file) {
+        NavigableSet<MusicXmlReader.Onset> found = new TreeSet<>();
         onsets.execute(new String(file, StandardCharsets.UTF_8))
                 .asString()
                 .lines()
