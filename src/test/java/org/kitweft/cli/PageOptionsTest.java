@@ -73,4 +73,23 @@ class PageOptionsTest {
                 .map(found -> found.group(1))
                 .collect(Collectors.toCollection(TreeSet::new));
     }
+
+    @Test
+    void aBarTooDenseForThePageIsOneLineAndNothingIsWritten() {
+        Path file = folder.resolve("dense.pdf");
+        Run run =
+                Run.of(
+                        "groove",
+                        "RLRL",
+                        "--meter",
+                        "32/4",
+                        "--steps",
+                        "12",
+                        "--pdf",
+                        file.toString());
+        assertThat(run.code()).isEqualTo(1);
+        assertThat(run.err().lines()).hasSize(1);
+        assertThat(run.err()).contains("bar 1 is too dense for the page", "fewer steps per beat");
+        assertThat(file).doesNotExist();
+    }
 }

@@ -5,6 +5,7 @@ import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
@@ -19,6 +20,7 @@ import org.kitweft.score.model.NotationOptions;
 import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.task.Tasks;
+import org.kitweft.ui.theme.Keys;
 
 /**
  * The groove as engraved notation, live with every edit. Engraving happens off the event thread;
@@ -37,6 +39,7 @@ public final class StaffPanel extends JPanel {
     private transient Tasks.Running running = () -> {};
     private transient Optional<Groove> asked = Optional.empty();
     private double askedWidth;
+    private transient NotationOptions options = NotationOptions.DEFAULT;
     private boolean begun;
 
     /**
@@ -58,6 +61,12 @@ public final class StaffPanel extends JPanel {
         this.loader = loader;
         view = new StaffView(playhead);
         view.getAccessibleContext().setAccessibleName("Staff");
+        view.setToolTipText("Click a note to find its stroke; the menu key or a right click: view");
+        StaffMenu menu = new StaffMenu(options, this::write);
+        view.setComponentPopupMenu(menu);
+        for (String key : List.of("CONTEXT_MENU", "shift F10")) {
+            Keys.bind(view, key, () -> menu.show(view, view.getWidth() / 4, 0));
+        }
         scroll = new JScrollPane(view);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
@@ -79,6 +88,13 @@ public final class StaffPanel extends JPanel {
                         view.placeAt(event.getX(), event.getY()).ifPresent(chosen);
                     }
                 });
+    }
+
+    /** Writes the staff so from now on. */
+    void write(NotationOptions other) {
+        options = other;
+        asked = Optional.empty();
+        engrave();
     }
 
     /** Larger notes, for showing across the room. */
@@ -106,14 +122,14 @@ public final class StaffPanel extends JPanel {
         }
         asked = Optional.of(groove);
         askedWidth = spaces;
+        NotationOptions now = options;
         running.stop();
         running =
                 tasks.run(
                         "",
-                        progress ->
-                                Engraving.of(groove, NotationOptions.DEFAULT, engraver(), spaces),
+                        progress -> Engraving.of(groove, now, engraver(), spaces),
                         view::show,
-                        failure -> view.setToolTipText(failure.getMessage()));
+                        failure -> view.fault("No staff: " + failure.getMessage()));
     }
 
     /** Two threads may both load it once; the engraver is immutable, either will do. */
