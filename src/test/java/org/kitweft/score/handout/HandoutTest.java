@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.CancellationException;
@@ -232,6 +233,22 @@ class HandoutTest {
                 .isInstanceOf(TooDenseException.class)
                 .hasMessageContaining("bar 1")
                 .hasMessageContaining("fewer steps per beat");
+    }
+
+    @Test
+    void tellsItsProgressAndCanBeStoppedWhileItIsLaidOut() {
+        List<Integer> heard = new ArrayList<>();
+        assertThatThrownBy(
+                        () ->
+                                handout.sheets(
+                                        lesson(9),
+                                        (done, of) -> {
+                                            assertThat(of).isEqualTo(9);
+                                            heard.add(done);
+                                            return done < 3;
+                                        }))
+                .isInstanceOf(CancellationException.class);
+        assertThat(heard).containsExactly(0, 1, 2, 3);
     }
 
     @Test

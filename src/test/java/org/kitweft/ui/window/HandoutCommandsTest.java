@@ -17,6 +17,9 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.kitweft.groove.Grid;
+import org.kitweft.groove.Meter;
+import org.kitweft.groove.Recipe;
 import org.kitweft.score.handout.HandoutSettings;
 import org.kitweft.score.page.Paper;
 import org.kitweft.ui.lesson.LessonEdits;
@@ -155,5 +158,17 @@ class HandoutCommandsTest {
         handouts(page()).pdf(folder.resolve("missing").resolve("lesson.pdf"));
         assertThat(told).hasSize(1);
         assertThat(told.get(0)).startsWith("fault: ").contains("there is no folder");
+    }
+
+    @Test
+    void aGrooveTooDenseForThePageIsToldInOneLineAndTheFormerFileStays() throws IOException {
+        Recipe dense = session.recipe().with(new Grid(new Meter(32, 4), 12, Grid.STRAIGHT, false));
+        session.edit("Denser", dense);
+        session.edit("Add", LessonEdits.addGroove(session.session()));
+        Path target = Files.writeString(folder.resolve("lesson.pdf"), "former");
+        handouts(page()).pdf(target);
+        assertThat(told).hasSize(1);
+        assertThat(told.get(0)).startsWith("fault: ").contains("too dense for the page");
+        assertThat(target).hasContent("former");
     }
 }
