@@ -24,6 +24,7 @@ import org.kitweft.sound.synth.BuiltIn;
 import org.kitweft.sound.wave.Progress;
 import org.kitweft.sound.wave.WaveFile;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -68,6 +69,8 @@ final class DemoCommand implements Callable<Integer> {
             description = "Replace files that exist. Without it nothing is overwritten.")
     private boolean force;
 
+    @Mixin private PageOptions pageOptions = new PageOptions();
+
     private @Nullable Bank bank;
 
     DemoCommand(Terminal terminal) {
@@ -89,7 +92,13 @@ final class DemoCommand implements Callable<Integer> {
         targets.add(
                 "handout",
                 folder.resolve("harbour-class.pdf"),
-                (target, replace) -> HandoutFile.write(lesson, target, replace));
+                (target, replace) ->
+                        HandoutFile.write(
+                                lesson,
+                                pageOptions.handout(),
+                                target,
+                                replace,
+                                terminal.err()::println));
         int number = 1;
         for (LessonItem item : lesson.items()) {
             add(targets, item, "%d-%s".formatted(number, slug(item.title())));
@@ -124,7 +133,7 @@ final class DemoCommand implements Callable<Integer> {
         targets.add(
                 name,
                 folder.resolve(name + ".musicxml"),
-                new StaffFiles(groove, item.tempo())::writeMusicXml);
+                new StaffFiles(groove, item.tempo(), pageOptions)::writeMusicXml);
     }
 
     private void add(Targets targets, LessonPhrase phrase, String name) {
@@ -140,7 +149,7 @@ final class DemoCommand implements Callable<Integer> {
                                 .withTempo(phrase.tempo())
                                 .withLoops(LOOPS_OF_A_PHRASE)
                                 .withCountInBars(1));
-        StaffFiles staff = new StaffFiles(woven, phrase.title(), phrase.tempo());
+        StaffFiles staff = new StaffFiles(woven, phrase.title(), phrase.tempo(), pageOptions);
         targets.add(
                 name,
                 folder.resolve(name + ".mid"),

@@ -10,6 +10,7 @@ import org.kitweft.sound.midi.MidiFile;
 import org.kitweft.sound.synth.Bank;
 import org.kitweft.sound.wave.Progress;
 import org.kitweft.sound.wave.WaveFile;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What a groove is written to. */
@@ -33,7 +34,7 @@ final class FileOptions {
     @Option(
             names = "--pdf",
             paramLabel = "FILE",
-            description = "Write the engraved page as a PDF document, on A4.")
+            description = "Write the engraved page as a PDF document.")
     private @Nullable Path pdf;
 
     @Option(
@@ -49,6 +50,8 @@ final class FileOptions {
                     "Write MusicXML 4.0 for notation programs; compressed where it ends in .mxl.")
     private @Nullable Path musicXml;
 
+    @Mixin private PageOptions pageOptions = new PageOptions();
+
     @Option(
             names = "--force",
             description = "Replace files that exist. Without it nothing is overwritten.")
@@ -57,7 +60,7 @@ final class FileOptions {
     /** The files of a groove. */
     Targets targets(Groove groove, Playable playable, PlaySettings settings, Bank.Source bank) {
         return targets(
-                new StaffFiles(groove, settings.tempo()),
+                new StaffFiles(groove, settings.tempo(), pageOptions),
                 (target, replace) -> GridImage.write(groove, settings.tempo(), target, replace),
                 playable,
                 settings,
@@ -67,7 +70,7 @@ final class FileOptions {
     /** The files of a phrase. */
     Targets targets(Playable phrase, PlaySettings settings, Bank.Source bank) {
         String title = phrase.phrase().sections().get(0).groove().sticking().text();
-        StaffFiles staff = new StaffFiles(phrase.phrase(), title, settings.tempo());
+        StaffFiles staff = new StaffFiles(phrase.phrase(), title, settings.tempo(), pageOptions);
         return targets(staff, staff::writePng, phrase, settings, bank);
     }
 

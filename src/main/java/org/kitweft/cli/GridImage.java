@@ -87,7 +87,7 @@ final class GridImage {
     static BufferedImage of(Groove groove, Tempo tempo) {
         GridImage grid = new GridImage(groove, tempo);
         BufferedImage above = grid.paint();
-        return new StaffFiles(groove, tempo)
+        return new StaffFiles(groove, tempo, new PageOptions())
                 .image(above.getWidth(), grid.scale)
                 .map(staff -> below(above, staff))
                 .orElse(above);

@@ -32,22 +32,24 @@ final class StaffFiles {
     private final Phrase phrase;
     private final String title;
     private final Tempo tempo;
+    private final PageOptions options;
 
-    StaffFiles(Groove groove, Tempo tempo) {
-        this(Phrase.of(groove), groove.sticking().text(), tempo);
+    StaffFiles(Groove groove, Tempo tempo, PageOptions options) {
+        this(Phrase.of(groove), groove.sticking().text(), tempo, options);
     }
 
-    StaffFiles(Phrase phrase, String title, Tempo tempo) {
+    StaffFiles(Phrase phrase, String title, Tempo tempo, PageOptions options) {
         this.phrase = phrase;
         this.title = title;
         this.tempo = tempo;
+        this.options = options;
     }
 
     void writePdf(Path target, boolean replace) throws IOException {
         Fonts fonts = Fonts.load();
-        ScorePage page = new ScorePage(new Engraver(fonts), Paper.A4);
+        ScorePage page = new ScorePage(new Engraver(fonts), options.paper());
         PdfFile.write(
-                page.pages(score(NotationOptions.DEFAULT.withCounting(true)), title),
+                page.pages(score(options.printed()), title, options.legend()),
                 fonts,
                 target,
                 existing(replace),
@@ -74,7 +76,7 @@ final class StaffFiles {
 
     void writeMusicXml(Path target, boolean replace) throws IOException {
         MusicXmlFile.write(
-                score(NotationOptions.DEFAULT),
+                score(options.staff()),
                 new MusicXmlSettings(title, Optional.of(tempo)),
                 target,
                 existing(replace));
@@ -98,8 +100,7 @@ final class StaffFiles {
     }
 
     private Sheet cutOut(Fonts fonts, double width) {
-        return new ScorePage(new Engraver(fonts), Paper.A4)
-                .cutOut(score(NotationOptions.DEFAULT), width);
+        return new ScorePage(new Engraver(fonts), Paper.A4).cutOut(score(options.staff()), width);
     }
 
     private Score score(NotationOptions options) {

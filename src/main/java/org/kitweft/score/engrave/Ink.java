@@ -5,6 +5,7 @@ import java.awt.geom.Path2D;
 import java.util.Objects;
 import java.util.Optional;
 import org.kitweft.score.font.Glyph;
+import org.kitweft.score.font.SystemFont;
 import org.kitweft.score.font.TextStyle;
 
 /** What a sign is drawn with, relative to where it is placed. */
@@ -42,13 +43,20 @@ public sealed interface Ink {
      * @param style its cut
      * @param size of its font
      * @param colour its own colour; empty: that of its kind
+     * @param font of this computer; empty: the text font
      */
-    record OfText(String text, TextStyle style, double size, Optional<Color> colour)
+    record OfText(
+            String text,
+            TextStyle style,
+            double size,
+            Optional<Color> colour,
+            Optional<SystemFont> font)
             implements Ink {
         public OfText {
             Objects.requireNonNull(text, "text");
             Objects.requireNonNull(style, "style");
             Objects.requireNonNull(colour, "colour");
+            Objects.requireNonNull(font, "font");
         }
     }
 }

@@ -21,6 +21,7 @@ public final class Painter {
     private final TextFont text;
     private final Palette palette;
     private final Predicate<PlacedSign> highlighted;
+    private final boolean wordsAsOutlines;
 
     /** Paints with these fonts and colours. */
     public Painter(Fonts fonts, Palette palette) {
@@ -29,10 +30,24 @@ public final class Painter {
 
     /** Paints with these fonts and colours; what is highlighted, in the highlight colour. */
     public Painter(Fonts fonts, Palette palette, Predicate<PlacedSign> highlighted) {
+        this(fonts, palette, highlighted, false);
+    }
+
+    /** Paints words as filled outlines too, for targets that cannot count on the fonts. */
+    public static Painter withWordsAsOutlines(Fonts fonts, Palette palette) {
+        return new Painter(fonts, palette, sign -> false, true);
+    }
+
+    private Painter(
+            Fonts fonts,
+            Palette palette,
+            Predicate<PlacedSign> highlighted,
+            boolean wordsAsOutlines) {
         this.music = fonts.music();
         this.text = fonts.text();
         this.palette = Objects.requireNonNull(palette, "palette");
         this.highlighted = Objects.requireNonNull(highlighted, "highlighted");
+        this.wordsAsOutlines = wordsAsOutlines;
     }
 
     /** Paints signs; the unit of the graphics is that of the signs. The graphics stay as found. */
@@ -64,8 +79,18 @@ public final class Painter {
             g.fill(placed(shape.path(), 1, sign.x(), sign.y()));
         } else if (sign.ink() instanceof Ink.OfText words) {
             g.setColor(own(words.colour(), colour));
-            g.setFont(text.font(words.style(), words.size()));
-            g.drawString(words.text(), (float) sign.x(), (float) sign.y());
+            if (wordsAsOutlines) {
+                g.fill(
+                        placed(
+                                text.outline(
+                                        words.font(), words.style(), words.size(), words.text()),
+                                1,
+                                sign.x(),
+                                sign.y()));
+            } else {
+                g.setFont(text.font(words.font(), words.style(), words.size()));
+                g.drawString(words.text(), (float) sign.x(), (float) sign.y());
+            }
         }
     }
 

@@ -35,7 +35,13 @@ public record PlacedSign(Kind kind, Ink ink, double x, double y, Rectangle2D bou
         if (ink instanceof Ink.OfGlyph glyph) {
             scaled = new Ink.OfGlyph(glyph.glyph(), glyph.scale() * scale);
         } else if (ink instanceof Ink.OfText text) {
-            scaled = new Ink.OfText(text.text(), text.style(), text.size() * scale, text.colour());
+            scaled =
+                    new Ink.OfText(
+                            text.text(),
+                            text.style(),
+                            text.size() * scale,
+                            text.colour(),
+                            text.font());
         } else {
             Ink.OfShape shape = (Ink.OfShape) ink;
             scaled =

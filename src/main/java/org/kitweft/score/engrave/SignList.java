@@ -5,17 +5,22 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import org.kitweft.score.font.Glyph;
 import org.kitweft.score.font.TextFont;
+import org.kitweft.score.font.TextRun;
 import org.kitweft.score.font.TextStyle;
 
 /** Collects signs while they are placed, and answers where there is room. Not thread-safe. */
 public final class SignList {
     private final Fonts fonts;
     private final List<PlacedSign> signs = new ArrayList<>();
+    private final Set<String> unwritable = new LinkedHashSet<>();
 
     /** An empty list. */
     public SignList(Fonts fonts) {
@@ -30,6 +35,11 @@ public final class SignList {
     /** What was placed so far, in order. */
     public List<PlacedSign> signs() {
         return List.copyOf(signs);
+    }
+
+    /** The characters of its texts that no font has, in order of appearance. */
+    public Set<String> unwritable() {
+        return Collections.unmodifiableSet(unwritable);
     }
 
     /** Adds a sign. */
@@ -99,16 +109,13 @@ public final class SignList {
     }
 
     /** A line of text from the left end of its base line. */
-    public PlacedSign text(
+    public void text(
             Kind kind, String text, TextStyle style, double size, double x, double y, Owner owner) {
-        return text(kind, text, style, size, x, y, Optional.empty(), owner);
+        text(kind, text, style, size, x, y, Optional.empty(), owner);
     }
 
-    /**
-     * A line of text in a colour of its own. A character that the font does not have is shown as a
-     * question mark.
-     */
-    public PlacedSign text(
+    /** A line of text in a colour of its own: a sign for each run of one font. */
+    public void text(
             Kind kind,
             String words,
             TextStyle style,
@@ -117,22 +124,30 @@ public final class SignList {
             double y,
             Optional<Color> colour,
             Owner owner) {
-        String text = fonts.text().showable(words);
         double up = TextFont.CAP_HEIGHT * size;
         double down = TextFont.DESCENT * size;
-        return add(
-                new PlacedSign(
-                        kind,
-                        new Ink.OfText(text, style, size, colour),
-                        x,
-                        y,
-                        new Rectangle2D.Double(
-                                x, y - up, fonts.text().width(style, size, text), up + down),
-                        owner));
+        double at = x;
+        List<TextRun> runs = fonts.text().runs(style, words);
+        for (TextRun run : runs) {
+            double width =
+                    runs.size() == 1
+                            ? fonts.text().width(style, size, words)
+                            : fonts.text().width(run, style, size);
+            add(
+                    new PlacedSign(
+                            kind,
+                            new Ink.OfText(run.text(), style, size, colour, run.font()),
+                            at,
+                            y,
+                            new Rectangle2D.Double(at, y - up, width, up + down),
+                            owner));
+            run.unwritable().codePoints().mapToObj(Character::toString).forEach(unwritable::add);
+            at += width;
+        }
     }
 
     /** A line of text around a middle. */
-    public PlacedSign centred(
+    public void centred(
             Kind kind,
             String text,
             TextStyle style,
@@ -141,7 +156,7 @@ public final class SignList {
             double y,
             Owner owner) {
         double width = fonts.text().width(style, size, text);
-        return text(kind, text, style, size, middle - width / 2, y, owner);
+        text(kind, text, style, size, middle - width / 2, y, owner);
     }
 
     /** The highest point inked between two x, at most {@code otherwise}. */

@@ -2,9 +2,12 @@ package org.kitweft.score.handout;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import org.kitweft.kit.SoundName;
 import org.kitweft.lesson.Lesson;
 import org.kitweft.lesson.LessonItem;
@@ -14,6 +17,7 @@ import org.kitweft.score.engrave.Kind;
 import org.kitweft.score.engrave.Owner;
 import org.kitweft.score.engrave.SignList;
 import org.kitweft.score.engrave.TooDenseException;
+import org.kitweft.score.font.TextFont;
 import org.kitweft.score.font.TextStyle;
 import org.kitweft.score.model.LegendEntry;
 import org.kitweft.score.model.Score;
@@ -33,15 +37,50 @@ public final class Handout {
     private static final double LINE = 13.5;
     private static final double FOOT = 24;
 
+    private static final double FOOT_SIZE = 8;
+    private static final double LEGEND_NAME_SIZE = 8.5;
+    private static final double FOOT_LINE = 10;
+    private static final double PAGE_NUMBER_ROOM = 50;
+
+    /** The room to write a name on. */
+    private static final double NAME_ROOM = 100;
+
+    private static final double LEAST_NAME_WIDTH = 190;
+    private static final double BESIDE_NAME = 20;
+
     private final Engraver engraver;
     private final HandoutSettings settings;
     private final double width;
+    private final List<String> nameLines;
+    private final double nameWidth;
+    private final List<String> footLines;
 
     /** A handout with these settings. */
     public Handout(Engraver engraver, HandoutSettings settings) {
         this.engraver = Objects.requireNonNull(engraver, "engraver");
         this.settings = Objects.requireNonNull(settings, "settings");
         this.width = settings.paper().width() - 2 * MARGIN;
+        TextFont font = engraver.fonts().text();
+        this.nameLines =
+                Words.lines(
+                        font,
+                        TextStyle.REGULAR,
+                        TEXT_SIZE,
+                        settings.nameLine(),
+                        width / 2 - NAME_ROOM);
+        double words =
+                nameLines.stream()
+                        .mapToDouble(line -> font.width(TextStyle.REGULAR, TEXT_SIZE, line))
+                        .max()
+                        .orElse(0);
+        this.nameWidth = Math.max(LEAST_NAME_WIDTH, words + NAME_ROOM);
+        this.footLines =
+                Words.lines(
+                        font,
+                        TextStyle.REGULAR,
+                        FOOT_SIZE,
+                        settings.footer(),
+                        width - PAGE_NUMBER_ROOM);
     }
 
     /**
@@ -77,14 +116,9 @@ public final class Handout {
             number++;
         }
         progress.check(lesson.items().size(), lesson.items().size());
-        for (Score score : legends.values()) {
-            LegendBlock legend = new LegendBlock(engraver, score, width);
-            if (!legend.isEmpty()) {
-                blocks.add(
-                        new Block(
-                                legend.height() + 14,
-                                false,
-                                (signs, y) -> legend.place(signs, MARGIN, y)));
+        if (settings.legend()) {
+            for (Score score : legends.values()) {
+                legend(score, legends.size() > 1).ifPresent(blocks::add);
             }
         }
         ClosingBlocks closing = new ClosingBlocks(engraver.fonts().text(), MARGIN, width);
@@ -95,6 +129,32 @@ public final class Handout {
             blocks.add(closing.careNotes());
         }
         return paginate(lesson.title(), blocks);
+    }
+
+    /** What the noteheads of a kit mean; which kit, if there are several. */
+    private Optional<Block> legend(Score score, boolean named) {
+        LegendBlock legend = new LegendBlock(engraver, score, width);
+        if (legend.isEmpty()) {
+            return Optional.empty();
+        }
+        double name = named ? LEGEND_NAME_SIZE + 4 : 0;
+        return Optional.of(
+                new Block(
+                        name + legend.height() + 14,
+                        false,
+                        (signs, y) -> {
+                            if (named) {
+                                signs.text(
+                                        Kind.ASIDE,
+                                        score.kit().name(),
+                                        TextStyle.ITALIC,
+                                        LEGEND_NAME_SIZE,
+                                        MARGIN,
+                                        y + LEGEND_NAME_SIZE,
+                                        Owner.NONE);
+                            }
+                            legend.place(signs, MARGIN, y + name);
+                        }));
     }
 
     private static Score withBothLegends(Score one, Score other) {
@@ -114,8 +174,11 @@ public final class Handout {
                         TextStyle.BOLD,
                         TITLE_SIZE,
                         lesson.title(),
-                        width - (settings.nameLine().isBlank() ? 0 : 210));
-        double titleHeight = Math.max(1, titleLines.size()) * TITLE_SIZE * 1.15;
+                        width - (nameLines.isEmpty() ? 0 : nameWidth + BESIDE_NAME));
+        double titleHeight =
+                Math.max(
+                        Math.max(1, titleLines.size()) * TITLE_SIZE * 1.15,
+                        TITLE_SIZE + (nameLines.size() - 1) * LINE);
         blocks.add(
                 new Block(
                         titleHeight + 12,
@@ -162,27 +225,27 @@ public final class Handout {
         return blocks;
     }
 
+    /** The words, and after the last of them a line to write on. */
     private void nameLine(SignList signs, double base) {
-        if (settings.nameLine().isBlank()) {
-            return;
+        double from = MARGIN + width - nameWidth;
+        for (int i = 0; i < nameLines.size(); i++) {
+            String words = nameLines.get(i);
+            double at = base + i * LINE;
+            signs.text(Kind.ASIDE, words, TextStyle.REGULAR, TEXT_SIZE, from, at, Owner.NONE);
+            if (i == nameLines.size() - 1) {
+                double end = signs.fonts().text().width(TextStyle.REGULAR, TEXT_SIZE, words);
+                Lines.across(signs, from + end + 6, MARGIN + width, at + 1.5);
+            }
         }
-        double from = MARGIN + width - 190;
-        signs.text(
-                Kind.ASIDE,
-                settings.nameLine(),
-                TextStyle.REGULAR,
-                TEXT_SIZE,
-                from,
-                base,
-                Owner.NONE);
-        double words =
-                signs.fonts().text().width(TextStyle.REGULAR, TEXT_SIZE, settings.nameLine());
-        Lines.across(signs, from + words + 6, MARGIN + width, base + 1.5);
     }
 
     /** Fills pages from above; a heading goes with what it is about to the next page. */
     private Sheets paginate(String title, List<Block> blocks) {
-        double bottom = settings.paper().height() - MARGIN - FOOT;
+        double bottom =
+                settings.paper().height()
+                        - MARGIN
+                        - FOOT
+                        - Math.max(0, footLines.size() - 1) * FOOT_LINE;
         List<SignList> pages = new ArrayList<>();
         SignList page = new SignList(engraver.fonts());
         pages.add(page);
@@ -200,15 +263,17 @@ public final class Handout {
             y += blocks.get(i).height();
         }
         List<Sheet> sheets = new ArrayList<>();
+        Set<String> unwritable = new LinkedHashSet<>();
         for (int i = 0; i < pages.size(); i++) {
             foot(pages.get(i), i + 1, pages.size());
+            unwritable.addAll(pages.get(i).unwritable());
             sheets.add(
                     new Sheet(
                             settings.paper().width(),
                             settings.paper().height(),
                             pages.get(i).signs()));
         }
-        return new Sheets(title, sheets);
+        return new Sheets(title, sheets, List.copyOf(unwritable));
     }
 
     private static double together(List<Block> blocks, int from) {
@@ -224,16 +289,11 @@ public final class Handout {
 
     private void foot(SignList signs, int number, int of) {
         double base = settings.paper().height() - MARGIN;
-        double size = 8;
-        if (!settings.footer().isBlank()) {
-            signs.text(
-                    Kind.ASIDE,
-                    settings.footer(),
-                    TextStyle.REGULAR,
-                    size,
-                    MARGIN,
-                    base,
-                    Owner.NONE);
+        double size = FOOT_SIZE;
+        double at = base - (footLines.size() - 1) * FOOT_LINE;
+        for (String line : footLines) {
+            signs.text(Kind.ASIDE, line, TextStyle.REGULAR, size, MARGIN, at, Owner.NONE);
+            at += FOOT_LINE;
         }
         if (of > 1) {
             String words = number + " / " + of;

@@ -12,6 +12,7 @@ import org.kitweft.score.page.Paper;
  * @param footer what stands at the foot of each page; may be empty
  * @param notation what is written on the staff
  * @param kit whether the kit is shown from above
+ * @param legend whether the noteheads are explained
  * @param practiceLog whether there is a table to fill in
  * @param careNotes whether the care notes stand at its end
  */
@@ -21,6 +22,7 @@ public record HandoutSettings(
         String footer,
         NotationOptions notation,
         boolean kit,
+        boolean legend,
         boolean practiceLog,
         boolean careNotes) {
 
@@ -31,6 +33,7 @@ public record HandoutSettings(
                     "Name",
                     "",
                     NotationOptions.DEFAULT.withCounting(true).withFoldRepeats(true),
+                    true,
                     true,
                     true,
                     true);
@@ -44,21 +47,49 @@ public record HandoutSettings(
 
     /** The same on other paper. */
     public HandoutSettings withPaper(Paper other) {
-        return new HandoutSettings(other, nameLine, footer, notation, kit, practiceLog, careNotes);
+        return new HandoutSettings(
+                other, nameLine, footer, notation, kit, legend, practiceLog, careNotes);
     }
 
     /** The same with another name line. */
     public HandoutSettings withNameLine(String other) {
-        return new HandoutSettings(paper, other, footer, notation, kit, practiceLog, careNotes);
+        return new HandoutSettings(
+                paper, other, footer, notation, kit, legend, practiceLog, careNotes);
     }
 
     /** The same with another footer. */
     public HandoutSettings withFooter(String other) {
-        return new HandoutSettings(paper, nameLine, other, notation, kit, practiceLog, careNotes);
+        return new HandoutSettings(
+                paper, nameLine, other, notation, kit, legend, practiceLog, careNotes);
     }
 
     /** The same with other notation. */
     public HandoutSettings withNotation(NotationOptions other) {
-        return new HandoutSettings(paper, nameLine, footer, other, kit, practiceLog, careNotes);
+        return new HandoutSettings(
+                paper, nameLine, footer, other, kit, legend, practiceLog, careNotes);
+    }
+
+    /** The same with the kit from above or without. */
+    public HandoutSettings withKit(boolean other) {
+        return new HandoutSettings(
+                paper, nameLine, footer, notation, other, legend, practiceLog, careNotes);
+    }
+
+    /** The same with the legend or without. */
+    public HandoutSettings withLegend(boolean other) {
+        return new HandoutSettings(
+                paper, nameLine, footer, notation, kit, other, practiceLog, careNotes);
+    }
+
+    /** The same with the practice log or without. */
+    public HandoutSettings withPracticeLog(boolean other) {
+        return new HandoutSettings(
+                paper, nameLine, footer, notation, kit, legend, other, careNotes);
+    }
+
+    /** The same with the care notes or without. */
+    public HandoutSettings withCareNotes(boolean other) {
+        return new HandoutSettings(
+                paper, nameLine, footer, notation, kit, legend, practiceLog, other);
     }
 }

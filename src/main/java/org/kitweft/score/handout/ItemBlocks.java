@@ -23,11 +23,13 @@ import org.kitweft.score.page.ScorePage;
 /** The blocks of one item: heading, lines of the staff, kit with tempo steps and remarks. */
 final class ItemBlocks {
     private static final double HEADING_SIZE = 13;
+    private static final double HEADING_LINE = 15.5;
+    private static final double TEMPO_ROOM = 110;
     private static final double TEXT_SIZE = 9.5;
     private static final double LINE = 12.5;
     private static final double AFTER_STAFF = 12;
-    private static final double KIT_WIDTH = 150;
-    private static final double KIT_HEIGHT = 96;
+    private static final double KIT_WIDTH = 178;
+    private static final double KIT_HEIGHT = 114;
     private static final int USUAL_STEPS = 8;
     private static final int USUAL_STEP = 6;
     private static final double BOX = 9;
@@ -69,24 +71,41 @@ final class ItemBlocks {
     }
 
     private Block heading(int number, LessonItem item) {
+        String title = item.title().isBlank() ? item.recipe().sticking().text() : item.title();
+        String numbered = number + "   ";
+        double indent = engraver.fonts().text().width(TextStyle.BOLD, HEADING_SIZE, numbered);
+        List<String> lines =
+                Words.lines(
+                        engraver.fonts().text(),
+                        TextStyle.BOLD,
+                        HEADING_SIZE,
+                        title,
+                        width - indent - TEMPO_ROOM);
         return new Block(
-                HEADING_SIZE + 12,
+                HEADING_SIZE + 12 + (lines.size() - 1) * HEADING_LINE,
                 true,
                 (signs, y) -> {
                     double base = y + HEADING_SIZE;
-                    String title =
-                            item.title().isBlank() ? item.recipe().sticking().text() : item.title();
-                    String words =
-                            Words.lines(
-                                            signs.fonts().text(),
-                                            TextStyle.BOLD,
-                                            HEADING_SIZE,
-                                            number + "   " + title,
-                                            width - 110)
-                                    .get(0);
                     signs.text(
-                            Kind.TEXT, words, TextStyle.BOLD, HEADING_SIZE, left, base, Owner.NONE);
+                            Kind.TEXT,
+                            Integer.toString(number),
+                            TextStyle.BOLD,
+                            HEADING_SIZE,
+                            left,
+                            base,
+                            Owner.NONE);
                     tempo(signs, item, base);
+                    for (String line : lines) {
+                        signs.text(
+                                Kind.TEXT,
+                                line,
+                                TextStyle.BOLD,
+                                HEADING_SIZE,
+                                left + indent,
+                                base,
+                                Owner.NONE);
+                        base += HEADING_LINE;
+                    }
                 });
     }
 

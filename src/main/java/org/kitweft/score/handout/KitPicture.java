@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -16,20 +17,14 @@ import org.kitweft.groove.Groove;
 import org.kitweft.groove.Hit;
 import org.kitweft.kit.Kit;
 import org.kitweft.kit.Limb;
-import org.kitweft.kit.LimbColours;
 import org.kitweft.kit.Surface;
 import org.kitweft.score.engrave.Kind;
 import org.kitweft.score.engrave.Owner;
 import org.kitweft.score.engrave.SignList;
-import org.kitweft.score.font.TextFont;
-import org.kitweft.score.font.TextStyle;
 
 /** A kit seen from above, the player's seat at the bottom, with a token where a limb strikes. */
 final class KitPicture {
-    private static final double NAME_SIZE = 6;
-    private static final double TOKEN = 5.2;
-    private static final double TOKEN_SIZE = 5.6;
-    private static final int MOST_NAMED = 16;
+    private static final int MOST_NAMED = 9;
     private static final Color RIM = new Color(0x77, 0x77, 0x77);
     private static final Color STRUCK = new Color(0xF1, 0xF1, 0xF1);
 
@@ -62,48 +57,31 @@ final class KitPicture {
             disc(signs, x, y, radius, struck ? STRUCK : Color.WHITE);
             ring(signs, x, y, radius, struck ? 0.9 : 0.5);
         }
-        for (Surface surface : lowFirst) {
-            double x = x0 + surface.x() * scale;
-            double y = y0 - surface.y() * scale;
-            boolean struck = limbsOf.containsKey(surface.id());
-            if (struck || kit.surfaces().size() <= MOST_NAMED) {
-                double below = struck ? TOKEN + NAME_SIZE * 0.95 : NAME_SIZE * 0.33;
-                signs.centred(
-                        Kind.ASIDE,
-                        surface.name(),
-                        TextStyle.REGULAR,
-                        NAME_SIZE,
-                        x,
-                        y + below,
-                        Owner.NONE);
+        KitLabels labels = new KitLabels(signs, left, left + width);
+        List<Surface> struckFirst = new ArrayList<>(kit.surfaces());
+        struckFirst.sort(
+                Comparator.comparing((Surface s) -> !limbsOf.containsKey(s.id()))
+                        .thenComparing(Surface::diameter));
+        for (Surface surface : struckFirst) {
+            if (limbsOf.containsKey(surface.id())) {
+                SortedSet<Limb> limbs = limbsOf.getOrDefault(surface.id(), new TreeSet<>());
+                labels.tokens(
+                        surface,
+                        limbs,
+                        x0 + surface.x() * scale,
+                        y0 - surface.y() * scale,
+                        surface.diameter() / 2 * scale);
             }
-            if (struck) {
-                tokens(signs, limbsOf.getOrDefault(surface.id(), new TreeSet<>()), x, y);
+        }
+        for (Surface surface : struckFirst) {
+            if (limbsOf.containsKey(surface.id()) || kit.surfaces().size() <= MOST_NAMED) {
+                labels.name(surface, x0 + surface.x() * scale, y0 - surface.y() * scale);
             }
         }
     }
 
-    private static void tokens(SignList signs, SortedSet<Limb> limbs, double x, double y) {
-        double step = 2 * TOKEN + 1;
-        double at = x - step * (limbs.size() - 1) / 2;
-        for (Limb limb : limbs) {
-            disc(signs, at, y, TOKEN, new Color(LimbColours.rgb(limb)));
-            String letters = limb.shortName();
-            double textWidth = signs.fonts().text().width(TextStyle.BOLD, TOKEN_SIZE, letters);
-            signs.text(
-                    Kind.TEXT,
-                    letters,
-                    TextStyle.BOLD,
-                    TOKEN_SIZE,
-                    at - textWidth / 2,
-                    y + TextFont.CAP_HEIGHT * TOKEN_SIZE / 2,
-                    Optional.of(Color.BLACK),
-                    Owner.NONE);
-            at += step;
-        }
-    }
-
-    private static void disc(SignList signs, double x, double y, double radius, Color colour) {
+    /** A filled circle. */
+    static void disc(SignList signs, double x, double y, double radius, Color colour) {
         Path2D path =
                 new Path2D.Double(new Ellipse2D.Double(-radius, -radius, 2 * radius, 2 * radius));
         signs.shape(Kind.DRAWING, path, x, y, Optional.of(colour), Owner.NONE);

@@ -1,15 +1,14 @@
 package org.kitweft.score.handout;
 
+import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
+import java.util.Locale;
 import org.kitweft.score.font.TextFont;
 import org.kitweft.score.font.TextStyle;
 
-/** Breaks text into lines. */
+/** Breaks text into lines, where its script allows it: Japanese has no spaces to break at. */
 final class Words {
-    private static final Pattern SPACES = Pattern.compile("\\s+");
-
     private Words() {}
 
     /** The lines of a text in a width; a word that is too long for a line is cut. */
@@ -17,31 +16,53 @@ final class Words {
             TextFont font, TextStyle style, double size, String text, double width) {
         List<String> lines = new ArrayList<>();
         for (String paragraph : text.strip().lines().toList()) {
-            StringBuilder line = new StringBuilder();
-            for (String word : SPACES.splitAsStream(paragraph.strip()).toList()) {
-                String rest = word;
-                String joined = line.isEmpty() ? rest : line + " " + rest;
-                if (font.width(style, size, joined) <= width) {
-                    line.setLength(0);
-                    line.append(joined);
-                    continue;
-                }
-                if (!line.isEmpty()) {
-                    lines.add(line.toString());
-                    line.setLength(0);
-                }
-                while (rest.length() > 1 && font.width(style, size, rest) > width) {
-                    int fits = rest.length() - 1;
-                    while (fits > 1 && font.width(style, size, rest.substring(0, fits)) > width) {
-                        fits--;
+            String words = paragraph.strip().replaceAll("\\s+", " ");
+            BreakIterator breaks = BreakIterator.getLineInstance(Locale.ROOT);
+            breaks.setText(words);
+            int from = 0;
+            int fits = 0;
+            for (int end = breaks.next(); end != BreakIterator.DONE; end = breaks.next()) {
+                if (!fits(font, style, size, words.substring(from, end), width)) {
+                    if (fits > from) {
+                        lines.add(words.substring(from, fits).strip());
+                        from = fits;
                     }
-                    lines.add(rest.substring(0, fits));
-                    rest = rest.substring(fits);
+                    while (!fits(font, style, size, words.substring(from, end), width)) {
+                        int cut = cut(font, style, size, words, from, end, width);
+                        lines.add(words.substring(from, cut));
+                        from = cut;
+                    }
                 }
-                line.append(rest);
+                fits = end;
             }
-            lines.add(line.toString());
+            lines.add(words.substring(from).strip());
         }
         return text.isBlank() ? List.of() : lines;
+    }
+
+    private static boolean fits(
+            TextFont font, TextStyle style, double size, String text, double width) {
+        return text.codePointCount(0, text.length()) <= 1
+                || font.width(style, size, text.stripTrailing()) <= width;
+    }
+
+    /** Where a piece ends that fits, at least one character after its beginning. */
+    private static int cut(
+            TextFont font,
+            TextStyle style,
+            double size,
+            String words,
+            int from,
+            int end,
+            double width) {
+        int cut = words.offsetByCodePoints(from, 1);
+        while (cut < end) {
+            int next = words.offsetByCodePoints(cut, 1);
+            if (!fits(font, style, size, words.substring(from, next), width)) {
+                break;
+            }
+            cut = next;
+        }
+        return cut;
     }
 }

@@ -62,7 +62,8 @@ record Division(long cell, boolean ternary, int units, int normal, NoteValue val
     /**
      * The longest single note, in units, that may stand at a unit and last at most so long. A note
      * off the stronger beats ends where the next stronger beat but one begins, so that the reader
-     * sees the beat; inside a tuplet any plain or dotted value goes.
+     * sees the beat; inside a tuplet any plain or dotted value goes that needs no rest after it,
+     * else a note between two pairs of units ends with its pair.
      */
     int longestNote(int at, int most) {
         int allowed = most;
@@ -75,6 +76,9 @@ record Division(long cell, boolean ternary, int units, int normal, NoteValue val
                 allowed = Math.min(most, (at / reach + 1) * reach - at);
             }
         }
+        if (isTuplet() && at % 2 == 1 && !isOneNote(most)) {
+            allowed = 1;
+        }
         int best = 1;
         for (int plain = 1; plain <= allowed; plain *= 2) {
             best = plain;
@@ -83,6 +87,12 @@ record Division(long cell, boolean ternary, int units, int normal, NoteValue val
             }
         }
         return best;
+    }
+
+    /** Whether a length is that of a plain note or of one with one dot. */
+    private static boolean isOneNote(int length) {
+        int odd = length >> Integer.numberOfTrailingZeros(length);
+        return odd == 1 || odd == 3;
     }
 
     /** The longest single rest, in units, that may stand at a unit and last at most so long. */

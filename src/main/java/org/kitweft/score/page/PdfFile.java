@@ -1,32 +1,24 @@
 package org.kitweft.score.page;
 
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
-import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
 import java.awt.FontFormatException;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Path;
-import java.util.EnumSet;
-import java.util.Set;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.kitweft.file.SafeFile;
 import org.kitweft.score.engrave.Fonts;
-import org.kitweft.score.engrave.Ink;
 import org.kitweft.score.engrave.Painter;
 import org.kitweft.score.engrave.Palette;
 import org.kitweft.score.engrave.PlacedSign;
-import org.kitweft.score.font.TextFont;
-import org.kitweft.score.font.TextStyle;
 
 /**
  * Writes sheets as a PDF document: vector graphics, words as text, the fonts embedded as far as
- * they are used. Knows neither date nor author, so that the same sheets give the same file.
+ * they are used; see {@link PdfWords} for fonts that may not be. Knows neither date nor author, so
+ * that the same sheets give the same file.
  */
 public final class PdfFile {
     private PdfFile() {}
@@ -48,7 +40,7 @@ public final class PdfFile {
     public static void write(Sheets sheets, Fonts fonts, OutputStream out, Progress progress)
             throws IOException {
         try (PDDocument document = new PDDocument();
-                PdfBoxGraphics2DFontTextDrawer words = words(document, sheets)) {
+                PdfWords words = PdfWords.of(document, sheets)) {
             document.getDocumentInformation().setTitle(sheets.title());
             document.getDocumentInformation().setProducer("Kitweft");
             document.setDocumentId(fingerprint(sheets));
@@ -78,8 +70,7 @@ public final class PdfFile {
         return print;
     }
 
-    private static void page(
-            PDDocument document, Sheet sheet, Painter painter, PdfBoxGraphics2DFontTextDrawer words)
+    private static void page(PDDocument document, Sheet sheet, Painter painter, PdfWords words)
             throws IOException, FontFormatException {
         PDPage page = new PDPage(new PDRectangle((float) sheet.width(), (float) sheet.height()));
         document.addPage(page);
@@ -94,28 +85,5 @@ public final class PdfFile {
         try (PDPageContentStream content = new PDPageContentStream(document, page)) {
             content.drawForm(g.getXFormObject());
         }
-    }
-
-    /** The cuts that occur, each to be embedded as far as it is used. */
-    private static PdfBoxGraphics2DFontTextDrawer words(PDDocument document, Sheets sheets)
-            throws IOException {
-        Set<TextStyle> used = EnumSet.noneOf(TextStyle.class);
-        for (Sheet sheet : sheets.sheets()) {
-            for (PlacedSign sign : sheet.signs()) {
-                if (sign.ink() instanceof Ink.OfText text) {
-                    used.add(text.style());
-                }
-            }
-        }
-        PdfBoxGraphics2DFontTextDrawer words = new PdfBoxGraphics2DFontTextDrawer();
-        for (TextStyle style : used) {
-            try (InputStream in = TextFont.file(style)) {
-                byte[] font = SfntTables.withoutLayout(in.readAllBytes());
-                words.registerFont(
-                        style.fullName(),
-                        PDType0Font.load(document, new ByteArrayInputStream(font), true));
-            }
-        }
-        return words;
     }
 }

@@ -1,7 +1,9 @@
 package org.kitweft.score.page;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.kitweft.score.engrave.EngraveSettings;
 import org.kitweft.score.engrave.EngravedScore;
 import org.kitweft.score.engrave.EngravedSystem;
@@ -72,14 +74,21 @@ public final class ScorePage {
      * @throws TooDenseException if a bar does not fit the smallest staff
      */
     public Sheets pages(Score score, String title) {
+        return pages(score, title, true);
+    }
+
+    /** As {@link #pages(Score, String)}, with the legend at the end or without. */
+    public Sheets pages(Score score, String title, boolean withLegend) {
         double width = paper.width() - 2 * MARGIN;
         Scaled scaled = engrave(engraver, score, width);
         List<Sheet> sheets = new ArrayList<>();
+        Set<String> unwritable = new LinkedHashSet<>();
         SignList signs = new SignList(engraver.fonts());
         double y = MARGIN;
         if (!title.isBlank()) {
             y += TITLE_SIZE;
             signs.text(Kind.TEXT, title, TextStyle.BOLD, TITLE_SIZE, MARGIN, y, Owner.NONE);
+            unwritable.addAll(signs.unwritable());
             y += 20;
         }
         for (EngravedSystem system : scaled.engraved().systems()) {
@@ -93,7 +102,7 @@ public final class ScorePage {
             y += height + BETWEEN_SYSTEMS;
         }
         LegendBlock legend = new LegendBlock(engraver, score, width);
-        if (!legend.isEmpty()) {
+        if (withLegend && !legend.isEmpty()) {
             if (y + legend.height() > paper.height() - MARGIN) {
                 sheets.add(new Sheet(paper.width(), paper.height(), signs.signs()));
                 signs = new SignList(engraver.fonts());
@@ -101,8 +110,9 @@ public final class ScorePage {
             }
             legend.place(signs, MARGIN, y);
         }
+        unwritable.addAll(signs.unwritable());
         sheets.add(new Sheet(paper.width(), paper.height(), signs.signs()));
-        return new Sheets(title, sheets);
+        return new Sheets(title, sheets, List.copyOf(unwritable));
     }
 
     /**

@@ -5,6 +5,7 @@ import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
@@ -19,6 +20,7 @@ import org.kitweft.score.model.NotationOptions;
 import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.task.Tasks;
+import org.kitweft.ui.theme.Keys;
 
 /**
  * The groove, or the phrase where that plays, as engraved notation, live with every edit. Engraving
@@ -38,6 +40,7 @@ public final class StaffPanel extends JPanel {
     private transient Tasks.Running running = () -> {};
     private transient Optional<Phrase> asked = Optional.empty();
     private double askedWidth;
+    private transient NotationOptions options = NotationOptions.DEFAULT;
     private boolean begun;
 
     /**
@@ -59,6 +62,12 @@ public final class StaffPanel extends JPanel {
         this.loader = loader;
         view = new StaffView(playhead);
         view.getAccessibleContext().setAccessibleName("Staff");
+        view.setToolTipText("Click a note to find its stroke; the menu key or a right click: view");
+        StaffMenu menu = new StaffMenu(options, this::write);
+        view.setComponentPopupMenu(menu);
+        for (String key : List.of("CONTEXT_MENU", "shift F10")) {
+            Keys.bind(view, key, () -> menu.show(view, view.getWidth() / 4, 0));
+        }
         scroll = new JScrollPane(view);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
@@ -80,6 +89,13 @@ public final class StaffPanel extends JPanel {
                         view.placeAt(event.getX(), event.getY()).ifPresent(chosen);
                     }
                 });
+    }
+
+    /** Writes the staff so from now on. */
+    void write(NotationOptions other) {
+        options = other;
+        asked = Optional.empty();
+        engrave();
     }
 
     /** Larger notes, for showing across the room. */
@@ -107,14 +123,14 @@ public final class StaffPanel extends JPanel {
         }
         asked = Optional.of(phrase);
         askedWidth = spaces;
+        NotationOptions now = options;
         running.stop();
         running =
                 tasks.run(
                         "",
-                        progress ->
-                                Engraving.of(phrase, NotationOptions.DEFAULT, engraver(), spaces),
+                        progress -> Engraving.of(phrase, now, engraver(), spaces),
                         view::show,
-                        failure -> view.setToolTipText(failure.getMessage()));
+                        failure -> view.fault("No staff: " + failure.getMessage()));
     }
 
     /** Two threads may both load it once; the engraver is immutable, either will do. */

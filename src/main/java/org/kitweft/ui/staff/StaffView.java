@@ -7,6 +7,8 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.util.HashSet;
@@ -35,14 +37,37 @@ final class StaffView extends Painted implements Scrollable {
     private final transient Playhead playhead;
     private transient Optional<Engraving> engraving = Optional.empty();
     private double factor = 1;
+    private String fault = "";
 
     StaffView(Playhead playhead) {
         this.playhead = playhead;
         setOpaque(true);
+        setFocusable(true);
+        addFocusListener(
+                new FocusAdapter() {
+                    @Override
+                    public void focusGained(FocusEvent event) {
+                        repaint();
+                    }
+
+                    @Override
+                    public void focusLost(FocusEvent event) {
+                        repaint();
+                    }
+                });
     }
 
     void show(Engraving other) {
         engraving = Optional.of(other);
+        fault = "";
+        revalidate();
+        repaint();
+    }
+
+    /** Says in one line why there is no staff. */
+    void fault(String line) {
+        engraving = Optional.empty();
+        fault = line;
         revalidate();
         repaint();
     }
@@ -109,6 +134,14 @@ final class StaffView extends Painted implements Scrollable {
         try {
             g.setColor(Inks.CANVAS.color());
             g.fill(g.getClipBounds());
+            if (!fault.isEmpty()) {
+                g.setColor(Inks.FAULT.color());
+                g.drawString(fault, margin(), margin() + g.getFontMetrics().getAscent());
+            }
+            if (isFocusOwner()) {
+                g.setColor(Inks.FOCUS.color(90));
+                g.drawRect(1, 1, getWidth() - 3, getHeight() - 3);
+            }
             engraving.ifPresent(e -> paint(g, e));
         } finally {
             g.dispose();

@@ -1,7 +1,11 @@
 package org.kitweft.ui.window;
 
+import java.awt.Component;
+import java.awt.Window;
 import java.awt.print.PrinterJob;
+import java.io.IOException;
 import java.nio.file.Path;
+import javax.swing.SwingUtilities;
 import org.kitweft.file.SafeFile;
 import org.kitweft.lesson.Lesson;
 import org.kitweft.score.engrave.Engraver;
@@ -13,21 +17,69 @@ import org.kitweft.score.page.Progress;
 import org.kitweft.score.page.SheetPrinter;
 import org.kitweft.score.page.Sheets;
 import org.kitweft.ui.session.Notices;
+import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.task.Tasks;
 
-/** The lesson as a handout: to a PDF file, or to a printer. Laid out off the event thread. */
+/**
+ * The lesson as a handout: how it looks, to a PDF file, or to a printer. Laid out off the event
+ * thread.
+ */
 final class HandoutCommands {
+    private final Component owner;
     private final SessionModel session;
+    private final HandoutPage page;
     private final FileDialogs files;
     private final Tasks tasks;
     private final Notices notices;
 
-    HandoutCommands(SessionModel session, FileDialogs files, Tasks tasks, Notices notices) {
+    HandoutCommands(
+            Component owner,
+            SessionModel session,
+            HandoutPage page,
+            FileDialogs files,
+            Tasks tasks,
+            Notices notices) {
+        this.owner = owner;
         this.session = session;
+        this.page = page;
         this.files = files;
         this.tasks = tasks;
         this.notices = notices;
+    }
+
+    /** Asks how handouts shall look. */
+    void page() {
+        String title = session.session().lesson().title();
+        HandoutForm form = new HandoutForm(title, page.settings());
+        Window window =
+                owner instanceof Window itself ? itself : SwingUtilities.getWindowAncestor(owner);
+        HandoutDialog.of(window, form, this::use).setVisible(true);
+    }
+
+    /** Uses what a form says: the title goes into the lesson, the rest stays with this teacher. */
+    void use(HandoutForm form) {
+        Session now = session.session();
+        if (!form.lessonTitle().equals(now.lesson().title())) {
+            session.edit(
+                    "Lesson title",
+                    now.with(now.lesson().withTitle(form.lessonTitle()), now.item()));
+        }
+        try {
+            page.use(form.settings());
+            notices.note("Handouts look as you chose");
+        } catch (IOException e) {
+            notices.fault("handouts look as you chose until the window closes: " + e.getMessage());
+        }
+    }
+
+    /** Takes up how handouts looked the last time. */
+    void begin() {
+        try {
+            page.read();
+        } catch (IOException e) {
+            notices.fault("how handouts look was not read: " + e.getMessage());
+        }
     }
 
     void pdf() {
@@ -41,30 +93,31 @@ final class HandoutCommands {
     /** Writes without asking; a file that exists is replaced. */
     void pdf(Path path) {
         Lesson lesson = session.session().lesson();
+        HandoutSettings settings = page.settings();
         tasks.run(
                 "Writing " + path.getFileName(),
                 progress -> {
                     Fonts fonts = Fonts.load();
-                    Sheets sheets = sheets(lesson, fonts, progress);
+                    Sheets sheets = sheets(lesson, settings, fonts, progress);
                     PdfFile.write(
                             sheets,
                             fonts,
                             path,
                             SafeFile.Existing.REPLACE,
                             (done, of) -> !progress.stopped());
-                    return path;
+                    return sheets;
                 },
-                written -> notices.note("Written: " + written.toAbsolutePath()),
+                sheets -> notices.note(told("Written: " + path.toAbsolutePath(), sheets)),
                 failure -> notices.fault(Faults.line("cannot write", path, failure)));
     }
 
     /** Asks for the printer and prints. */
     void print() {
         Lesson lesson = session.session().lesson();
-        PrinterJob job = SheetPrinter.job();
         if (!hasItems(lesson)) {
             return;
         }
+        PrinterJob job = SheetPrinter.job();
         if (job.getPrintService() == null) {
             notices.fault(
                     "No printer is set up on this computer; save the handout as PDF instead.");
@@ -73,14 +126,16 @@ final class HandoutCommands {
         if (!job.printDialog()) {
             return;
         }
+        HandoutSettings settings = page.settings();
         tasks.run(
                 "Printing the handout",
                 progress -> {
                     Fonts fonts = Fonts.load();
-                    SheetPrinter.print(sheets(lesson, fonts, progress), fonts, job);
-                    return lesson;
+                    Sheets sheets = sheets(lesson, settings, fonts, progress);
+                    SheetPrinter.print(sheets, fonts, job);
+                    return sheets;
                 },
-                printed -> notices.note("Sent to the printer: " + printed.title()),
+                sheets -> notices.note(told("Sent to the printer: " + sheets.title(), sheets)),
                 failure -> notices.fault("Not printed: " + failure.getMessage()));
     }
 
@@ -93,12 +148,17 @@ final class HandoutCommands {
         return any;
     }
 
-    private static Sheets sheets(Lesson lesson, Fonts fonts, Tasks.Progress watcher) {
+    private static String told(String done, Sheets sheets) {
+        return done + sheets.note().map(note -> "; " + note).orElse("");
+    }
+
+    private static Sheets sheets(
+            Lesson lesson, HandoutSettings settings, Fonts fonts, Tasks.Progress watcher) {
         Progress progress =
                 (done, of) -> {
                     watcher.at((double) done / of);
                     return !watcher.stopped();
                 };
-        return new Handout(new Engraver(fonts), HandoutSettings.DEFAULT).sheets(lesson, progress);
+        return new Handout(new Engraver(fonts), settings).sheets(lesson, progress);
     }
 }

@@ -71,7 +71,14 @@ public final class MainWindow {
         files = new FileDialogs(frame, settings.folder());
         lessons = new LessonCommands(frame, session, desk, files, tasks, status);
         exports = new ExportCommands(session, play, files, tasks, status, () -> heard(bank));
-        handouts = new HandoutCommands(session, files, tasks, status);
+        handouts =
+                new HandoutCommands(
+                        frame,
+                        session,
+                        new HandoutPage(settingsFile.resolveSibling("handout.properties")),
+                        files,
+                        tasks,
+                        status);
         kits = new KitCommands(session, files, tasks, status);
         help = new HelpDialogs(frame);
         panels =
@@ -172,6 +179,7 @@ public final class MainWindow {
     /** What need not be there before the first look. */
     private void begin(Supplier<Player> player, Optional<Path> lesson) {
         fillMenus();
+        handouts.begin();
         panels.transport().focusTarget().requestFocusInWindow();
         if (status.text().isBlank()) {
             status.note("The space bar plays. F1 shows all keys.");
@@ -198,6 +206,7 @@ public final class MainWindow {
         commands.on(Command.SAVE_LESSON, lessons::save);
         commands.on(Command.SAVE_LESSON_AS, lessons::saveAs);
         commands.on(Command.ADD_GROOVE, this::addGroove);
+        commands.on(Command.HANDOUT_PAGE, handouts::page);
         commands.on(Command.HANDOUT_PDF, handouts::pdf);
         commands.on(Command.PRINT_HANDOUT, handouts::print);
         commands.on(Command.EXPORT_MIDI, exports::midi);

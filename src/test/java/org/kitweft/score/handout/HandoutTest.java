@@ -10,9 +10,12 @@ import java.awt.print.PrinterException;
 import java.awt.print.PrinterJob;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Collectors;
@@ -42,7 +45,11 @@ import org.kitweft.lesson.LessonPhrase;
 import org.kitweft.pattern.Sticking;
 import org.kitweft.score.engrave.Engraver;
 import org.kitweft.score.engrave.Fonts;
+import org.kitweft.score.engrave.Ink;
+import org.kitweft.score.engrave.PlacedSign;
 import org.kitweft.score.engrave.TooDenseException;
+import org.kitweft.score.font.SystemFonts;
+import org.kitweft.score.font.TextFont;
 import org.kitweft.score.page.Paper;
 import org.kitweft.score.page.PdfFile;
 import org.kitweft.score.page.Progress;
@@ -109,6 +116,38 @@ class HandoutTest {
         }
     }
 
+    private Sheets titled(TextFont text, String title) {
+        Engraver other = new Engraver(new Fonts(engraver.fonts().music(), text));
+        return new Handout(other, HandoutSettings.DEFAULT)
+                .sheets(lesson(1).withTitle(title), Progress.NONE);
+    }
+
+    /** U+04D8 is in Liberation Sans, which comes with the PDF library, and not in our font. */
+    @Test
+    void embedsAFontOfTheComputerForWhatOursCannotWrite(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("other.ttf");
+        try (InputStream in =
+                PDDocument.class.getResourceAsStream(
+                        "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf")) {
+            Files.copy(Objects.requireNonNull(in), file);
+        }
+        TextFont text = TextFont.load(SystemFonts.of(List.of(file)));
+        Sheets sheets = titled(text, "Week \u0494\u0495");
+        assertThat(sheets.note()).isEmpty();
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        PdfFile.write(sheets, new Fonts(engraver.fonts().music(), text), out, Progress.NONE);
+        try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
+            assertThat(new PDFTextStripper().getText(document)).contains("Week \u0494\u0495");
+        }
+    }
+
+    @Test
+    void namesTheCharactersThatNoFontHas() {
+        Sheets sheets = titled(TextFont.load(SystemFonts.NONE), "Week 太鼓太");
+        assertThat(sheets.note()).hasValueSatisfying(note -> assertThat(note).contains("太 鼓:"));
+        assertThat(sheets.title()).isEqualTo("Week 太鼓太");
+    }
+
     @Test
     void theSameLessonGivesTheSameFile() throws IOException {
         assertThat(pdf(handout.sheets(lesson(2), Progress.NONE)))
@@ -132,6 +171,58 @@ class HandoutTest {
         }
     }
 
+    /** Titles, name line and footer of any length: all words stand, on the paper, apart. */
+    @Test
+    void longWordsAreBrokenAndNotLost() throws IOException {
+        String many = "one two three four five six seven eight nine ten eleven twelve ".repeat(3);
+        Handout wordy =
+                new Handout(
+                        engraver,
+                        HandoutSettings.DEFAULT.withNameLine("N " + many).withFooter("F " + many));
+        Lesson lesson =
+                new Lesson("T " + many, "", List.of(item(paradiddle()).withTitle("I " + many)));
+        Sheets sheets = wordy.sheets(lesson, Progress.NONE);
+        List<PlacedSign> words =
+                sheets.sheets().get(0).signs().stream()
+                        .filter(sign -> sign.ink() instanceof Ink.OfText)
+                        .toList();
+        for (PlacedSign one : words) {
+            assertThat(one.bounds().getMinX()).isGreaterThan(41);
+            assertThat(one.bounds().getMaxX()).isLessThan(Paper.A4.width() - 41);
+            assertThat(words.stream().filter(o -> o.bounds().intersects(one.bounds())))
+                    .as(one.line())
+                    .allMatch(other -> other.equals(one) || isInPicture(other));
+        }
+        try (PDDocument document = Loader.loadPDF(pdf(sheets))) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setEndPage(1);
+            assertThat(stripper.getText(document).split("twelve", -1)).hasSize(13);
+        }
+    }
+
+    /** In the picture of the kit a token may lie on a name. */
+    private static boolean isInPicture(PlacedSign sign) {
+        return sign.ink() instanceof Ink.OfText text && text.size() <= 6;
+    }
+
+    @Test
+    void leavesOutWhatIsNotWanted() throws IOException {
+        HandoutSettings bare =
+                HandoutSettings.DEFAULT
+                        .withNameLine("")
+                        .withKit(false)
+                        .withLegend(false)
+                        .withPracticeLog(false)
+                        .withCareNotes(false)
+                        .withNotation(HandoutSettings.DEFAULT.notation().withCounting(false));
+        Sheets sheets = new Handout(engraver, bare).sheets(lesson(1), Progress.NONE);
+        try (PDDocument document = Loader.loadPDF(pdf(sheets))) {
+            assertThat(new PDFTextStripper().getText(document))
+                    .contains("First week", "R L R R L R L L")
+                    .doesNotContain("Name", "Snare", "Practice log", "Care", "1 e & a");
+        }
+    }
+
     @Test
     void refusesALessonWithoutItems() {
         assertThatThrownBy(() -> handout.sheets(lesson(0), Progress.NONE))
@@ -147,6 +238,22 @@ class HandoutTest {
                 .isInstanceOf(TooDenseException.class)
                 .hasMessageContaining("bar 1")
                 .hasMessageContaining("fewer steps per beat");
+    }
+
+    @Test
+    void tellsItsProgressAndCanBeStoppedWhileItIsLaidOut() {
+        List<Integer> heard = new ArrayList<>();
+        assertThatThrownBy(
+                        () ->
+                                handout.sheets(
+                                        lesson(9),
+                                        (done, of) -> {
+                                            assertThat(of).isEqualTo(9);
+                                            heard.add(done);
+                                            return done < 3;
+                                        }))
+                .isInstanceOf(CancellationException.class);
+        assertThat(heard).containsExactly(0, 1, 2, 3);
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.zip.ZipEntry;
@@ -43,19 +44,64 @@ class MusicXmlFileTest {
     @Test
     void everyFileIsValidAndSoundsAtTheGroovesOnsetsOnItsKeys() throws Exception {
         MusicXmlSchema schema = new MusicXmlSchema();
+        try (LibraryReader library = new LibraryReader()) {
+            for (int seed = 0; seed < CASES; seed++) {
+                Groove groove = RandomGrooves.of(seed);
+                boolean fold = seed % 2 == 0;
+                Score score =
+                        Notation.of(
+                                groove,
+                                NotationOptions.DEFAULT
+                                        .withFoldRepeats(fold)
+                                        .withOneVoice(seed % 5 == 0));
+                byte[] file = MusicXmlFile.bytes(score, SETTINGS);
+                schema.check(file);
+                assertThat(MusicXmlReader.read(file))
+                        .as("seed %d", seed)
+                        .isEqualTo(expected(groove));
+                assertThat(library.read(file))
+                        .as("seed %d, library", seed)
+                        .isEqualTo(expected(groove));
+            }
+        }
+    }
+
+    /** So that the property above speaks of every kit, step and meter that it should. */
+    @Test
+    void theCasesCoverEveryKitStepAndMeter() {
+        Set<String> kits = new TreeSet<>();
+        Set<Integer> steps = new TreeSet<>();
+        Set<String> meters = new TreeSet<>();
         for (int seed = 0; seed < CASES; seed++) {
             Groove groove = RandomGrooves.of(seed);
-            boolean fold = seed % 2 == 0;
-            Score score =
-                    Notation.of(
-                            groove,
-                            NotationOptions.DEFAULT
-                                    .withFoldRepeats(fold)
-                                    .withOneVoice(seed % 5 == 0));
-            byte[] file = MusicXmlFile.bytes(score, SETTINGS);
-            schema.check(file);
-            assertThat(MusicXmlReader.read(file)).as("seed %d", seed).isEqualTo(expected(groove));
+            kits.add(groove.kit().name());
+            steps.add(groove.grid().stepsPerBeat());
+            meters.add(groove.grid().meter().text());
         }
+        assertThat(kits).containsAll(BuiltInKits.names());
+        assertThat(steps).containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 12);
+        assertThat(meters)
+                .contains("2/4", "3/4", "4/4", "5/4", "3/8", "5/8", "6/8", "7/8", "9/8", "12/8");
+    }
+
+    /** The library's reader is no echo: other keys and other lengths are seen. */
+    @Test
+    void theLibrarySeesAnotherKeyAndAnotherLength() throws Exception {
+        String text = new String(bytesOfParadiddle(), StandardCharsets.UTF_8);
+        try (LibraryReader library = new LibraryReader()) {
+            SortedSet<MusicXmlReader.Onset> right = library.read(bytesOfParadiddle());
+            assertThat(library.read(changed(text, "<midi-unpitched>39<", "<midi-unpitched>41<")))
+                    .isNotEqualTo(right)
+                    .hasSameSizeAs(right);
+            assertThat(library.read(changed(text, "<duration>1<", "<duration>2<")))
+                    .isNotEqualTo(right)
+                    .hasSameSizeAs(right);
+        }
+    }
+
+    private static byte[] changed(String text, String from, String to) {
+        assertThat(text).contains(from);
+        return text.replace(from, to).getBytes(StandardCharsets.UTF_8);
     }
 
     private static SortedSet<MusicXmlReader.Onset> expected(Groove groove) {

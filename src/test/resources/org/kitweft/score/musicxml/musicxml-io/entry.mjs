@@ -1,0 +1,1 @@
+export { parse, pitchToSemitone, generatePlaybackSequence, generatePlaybackTimeline, withAbsolutePositions } from 'musicxml-io/browser';
