@@ -9,6 +9,13 @@
  * <i>family</i> blends tables over sets of surfaces by inclusion and exclusion, so that different
  * surfaces can be counted without keeping track of them; a <i>node</i> is a variation's beginning
  * with its number of completions.
+ *
+ * <p>Different surfaces are counted so where there are too many sets to keep track of. Else the
+ * surfaces struck so far are part of the state, and <i>completions</i> are read for it: one number
+ * for each option of a stroke instead of one for each set. A loop closes on its first strokes, so
+ * it has completions for each end that these ask for, made when a beginning is looked at; how many
+ * there are for each beginning comes from the sets once more, cut into <i>regions</i> that no move
+ * leaves.
  */
 @NullMarked
 package org.kitweft.explore.trellis;
