@@ -305,22 +305,32 @@ class PanelPaintTest {
     void aChordThatCannotBeReadIsMarkedInTheBand(Theme theme, int zoom, int width, int height)
             throws Exception {
         BufferedImage right =
-                painted(theme, zoom, width, height, stage -> band(stage, "Dm7 G7 | Cmaj7 %"));
+                painted(
+                        theme,
+                        zoom,
+                        width,
+                        height,
+                        stage -> band(stage, "swing", "Dm7 G7 | Cmaj7 %"));
         BufferedImage wrong =
-                painted(theme, zoom, width, height, stage -> band(stage, "Dm7 H7 | Cmaj7 %"));
+                painted(
+                        theme,
+                        zoom,
+                        width,
+                        height,
+                        stage -> band(stage, "salsa", "Dm7 H7 | Cmaj7 %"));
         write(right, "band-" + theme + "-" + zoom);
         write(wrong, "band-fault-" + theme + "-" + zoom);
         assertThat(pixels(wrong, Inks.FAULT.color()))
                 .isGreaterThan(pixels(right, Inks.FAULT.color()) + 20);
     }
 
-    private static void band(Stage stage, String chords) {
+    private static void band(Stage stage, String style, String chords) {
         var now = stage.session.session();
         stage.session.edit(
                 "Band",
                 now.with(
                         now.draft()
-                                .with(Backing.DEFAULT.withOn(true).withStyle("salsa"))
+                                .with(Backing.DEFAULT.withOn(true).withStyle(style))
                                 .typed(chords)));
         stage.panels.goToBand();
     }
