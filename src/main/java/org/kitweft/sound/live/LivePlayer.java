@@ -137,20 +137,29 @@ public final class LivePlayer implements Player {
 
     private void load(Bank.Source source, boolean first) {
         try {
-            NoteStream stream = NoteStream.open(source.load());
-            waitingForBank = false;
+            use(source);
             bankFault = Optional.empty();
-            sound.post(() -> sound.use(stream));
-            tellNotice();
         } catch (IOException e) {
+            bankFault = Optional.of(String.valueOf(e.getMessage())); // perhaps nobody listens yet
             if (first) {
-                load(Bank::ofTheJdk, false);
+                useTheJdks();
             }
-            String message = String.valueOf(e.getMessage());
-            waitingForBank = false;
-            bankFault = Optional.of(message); // kept: perhaps nobody listens yet
-            tellNotice();
-            sound.post(() -> listeners.fault(message));
+        }
+        waitingForBank = false;
+        tellNotice();
+        bankFault.ifPresent(message -> sound.post(() -> listeners.fault(message)));
+    }
+
+    private void use(Bank.Source source) throws IOException {
+        NoteStream stream = NoteStream.open(source.load());
+        sound.post(() -> sound.use(stream));
+    }
+
+    private void useTheJdks() {
+        try {
+            use(Bank::ofTheJdk);
+        } catch (IOException e) {
+            sound.post(() -> listeners.fault(String.valueOf(e.getMessage())));
         }
     }
 

@@ -25,7 +25,9 @@ import org.kitweft.groove.Tempo;
 import org.kitweft.groove.Ticks;
 import org.kitweft.kit.BuiltInKits;
 import org.kitweft.pattern.Sticking;
+import org.kitweft.sound.Mix;
 import org.kitweft.sound.Note;
+import org.kitweft.sound.Part;
 import org.kitweft.sound.Phrases;
 import org.kitweft.sound.PlaySettings;
 import org.kitweft.sound.Timeline;
@@ -33,7 +35,12 @@ import org.kitweft.sound.midi.OtherReader.Meta;
 import org.kitweft.sound.midi.OtherReader.ReadNote;
 
 class MidiFileTest {
-    private static final PlaySettings ONCE = PlaySettings.DEFAULT.withLoops(1);
+    /** Drums and click, which share a channel, equally loud: then velocities stay as they are. */
+    private static final PlaySettings ONCE =
+            PlaySettings.DEFAULT
+                    .withLoops(1)
+                    .withMix(Mix.DEFAULT.with(Part.CLICK, Mix.DEFAULT.strip(Part.DRUMS)));
+
     private static final int TRACK_NAME = 0x03;
     private static final int MARKER = 0x06;
     private static final int TEMPO = 0x51;
