@@ -60,28 +60,7 @@ public record Playable(Phrase phrase, List<BandPart> band) {
         Phrase cut = phrase.bars(from, to);
         long start = from == 1 ? 0 : phrase.bars(1, from - 1).ticks();
         long end = start + cut.ticks();
-        List<BandPart> players =
-                band.stream()
-                        .map(
-                                player ->
-                                        new BandPart(
-                                                player.name(),
-                                                player.channel(),
-                                                player.program(),
-                                                player.notes().stream()
-                                                        .filter(n -> n.tick() >= start)
-                                                        .filter(n -> n.tick() < end)
-                                                        .map(n -> cut(n, start, end))
-                                                        .toList()))
-                        .toList();
+        List<BandPart> players = band.stream().map(player -> player.between(start, end)).toList();
         return new Playable(cut, players);
-    }
-
-    private static BandNote cut(BandNote note, long start, long end) {
-        return new BandNote(
-                note.tick() - start,
-                Math.min(note.end(), end) - note.tick(),
-                note.key(),
-                note.velocity());
     }
 }

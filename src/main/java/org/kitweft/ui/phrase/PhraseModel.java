@@ -11,7 +11,7 @@ import org.kitweft.groove.PhrasePlan;
 import org.kitweft.groove.Place;
 import org.kitweft.groove.PlannedSection;
 import org.kitweft.groove.Role;
-import org.kitweft.ui.play.Bars;
+import org.kitweft.sound.Stretch;
 import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.session.Notices;
 import org.kitweft.ui.session.PhraseDraft;
@@ -105,9 +105,13 @@ public final class PhraseModel {
         return draft().plays();
     }
 
-    /** The bars of the phrase that are played alone. */
-    Optional<Bars> bars() {
-        return plays() ? play.bars() : Optional.empty();
+    /** Whether a section is heard, if only some bars of it. */
+    boolean isHeard(int index) {
+        PhrasePlan plan = plan().orElseThrow();
+        Stretch stretch = play.settings().stretch();
+        return !plays()
+                || (plan.firstBar(index) <= stretch.lastOf(plan.bars())
+                        && plan.lastBar(index) >= stretch.firstOf(plan.bars()));
     }
 
     /** What cannot be played in a section, in one line. */
@@ -206,7 +210,14 @@ public final class PhraseModel {
             changed();
             return;
         }
-        edit(phrase ? "Play phrase" : "Play groove", s -> PhraseEdits.plays(s, phrase));
+        if (phrase != plays()) {
+            edit(phrase ? "Play phrase" : "Play groove", s -> PhraseEdits.plays(s, phrase));
+            play(Stretch::ofAllBars); // the bars were those of the other
+        }
+    }
+
+    private void play(UnaryOperator<Stretch> stretch) {
+        play.change(settings -> settings.withStretch(stretch.apply(settings.stretch())));
     }
 
     /** Plays from the chosen section to the end, from its first stroke. */
@@ -218,31 +229,37 @@ public final class PhraseModel {
                             int first = plan.firstBar(i);
                             play.stop();
                             plays(true);
-                            play.bars(
-                                    first == 1
-                                            ? Optional.empty()
-                                            : Optional.of(new Bars(first, plan.bars())));
+                            play(
+                                    stretch ->
+                                            first == 1
+                                                    ? stretch.ofAllBars()
+                                                    : stretch.withBars(first, plan.bars()));
                             play.play();
                         });
     }
 
     /** Whether the chosen section is played alone. */
     boolean isLooped() {
-        return selected().isPresent() && bars().equals(Optional.of(barsOf(selected().getAsInt())));
+        return plays()
+                && selected().isPresent()
+                && play.settings().stretch().isCut()
+                && play.settings()
+                        .stretch()
+                        .equals(sectionAlone(selected().getAsInt(), play.settings().stretch()));
     }
 
-    private Bars barsOf(int index) {
+    private Stretch sectionAlone(int index, Stretch stretch) {
         PhrasePlan plan = plan().orElseThrow();
-        return new Bars(plan.firstBar(index), plan.lastBar(index));
+        return stretch.withBars(plan.firstBar(index), plan.lastBar(index));
     }
 
     /** Plays the chosen section alone, or the whole phrase again. */
     void loop(boolean alone) {
         if (alone && selected().isPresent()) {
             plays(true);
-            play.bars(Optional.of(barsOf(selected().getAsInt())));
+            play(stretch -> sectionAlone(selected().getAsInt(), stretch));
         } else {
-            play.bars(Optional.empty());
+            play(Stretch::ofAllBars);
         }
     }
 

@@ -22,7 +22,6 @@ import org.kitweft.groove.PhrasePlan;
 import org.kitweft.groove.Place;
 import org.kitweft.groove.PlannedSection;
 import org.kitweft.groove.Role;
-import org.kitweft.ui.play.Bars;
 import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.theme.Inks;
 import org.kitweft.ui.theme.Painted;
@@ -228,12 +227,7 @@ final class SectionStrip extends Painted {
 
     /** Sections that are not played just now are pale. */
     private void dimUnheard(Graphics2D g, StripPlan geometry, int index, Rectangle2D box) {
-        Optional<Bars> bars = model.bars();
-        boolean heard =
-                bars.isEmpty()
-                        || (geometry.phrase().firstBar(index) <= bars.get().last()
-                                && geometry.phrase().lastBar(index) >= bars.get().first());
-        if (!heard) {
+        if (!model.isHeard(index)) {
             Graphics2D veil = (Graphics2D) g.create();
             veil.setComposite(AlphaComposite.getInstance(AlphaComposite.SRC_OVER, 1 - DIMMED));
             veil.setColor(Inks.CANVAS.color());

@@ -41,7 +41,6 @@ public final class PlayModel implements AutoCloseable {
     private Programme programme;
     private Optional<Programme> shown = Optional.empty();
     private Optional<Tasks.Running> working = Optional.empty();
-    private Optional<Bars> bars = Optional.empty();
     private boolean playing;
     private Optional<String> told = Optional.empty();
     private boolean wanted;
@@ -66,7 +65,7 @@ public final class PlayModel implements AutoCloseable {
             Notices notices,
             Tasks tasks) {
         this.tasks = tasks;
-        this.programme = Programme.of(session, bars);
+        this.programme = Programme.of(session);
         this.session = session;
         this.playhead = playhead;
         this.eventThread = eventThread;
@@ -126,7 +125,7 @@ public final class PlayModel implements AutoCloseable {
         }
     }
 
-    /** Plays from the start: of the bars that are chosen, or of all. */
+    /** Plays from the start. */
     public void play() {
         if (player.isPresent() && working.isEmpty()) {
             player.get().play();
@@ -163,28 +162,14 @@ public final class PlayModel implements AutoCloseable {
         }
     }
 
-    /** The bars of the phrase that are played alone; empty: all. */
-    public Optional<Bars> bars() {
-        return bars;
-    }
-
-    /** Plays some bars of the phrase alone, or all again; heard at once while it plays. */
-    public void bars(Optional<Bars> other) {
-        if (!bars.equals(other)) {
-            bars = other;
-            follow();
-            changed();
-        }
-    }
-
     /** Where a step of what is written stands in the grid, if it is there. */
     public Optional<Place> inGrid(Place written) {
-        return Programme.of(session, bars).inGrid(written);
+        return Programme.of(session).inGrid(written);
     }
 
     /** What plays, all bars of it; may take a while, so call what is returned off this thread. */
     public Supplier<Playable> whole() {
-        return Programme.of(session, bars)::whole;
+        return Programme.of(session)::playable;
     }
 
     /** Lets a sound be heard, unless something plays already. */
@@ -196,10 +181,7 @@ public final class PlayModel implements AutoCloseable {
 
     private void follow() {
         change(s -> s.withTempo(session.session().tempo()));
-        Programme next = Programme.of(session, bars);
-        if (next.bars().isEmpty()) {
-            bars = Optional.empty(); // they are no longer there
-        }
+        Programme next = Programme.of(session);
         boolean sounds = !next.soundsLike(programme);
         programme = next;
         if (sounds) {

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.apache.commons.numbers.core.ArithmeticUtils;
 import org.kitweft.band.Backing;
-import org.kitweft.band.BandPart;
 import org.kitweft.band.BuiltInStyles;
 import org.kitweft.groove.Groove;
 import org.kitweft.groove.Phrase;
@@ -18,9 +17,9 @@ import org.kitweft.ui.session.PhraseDraft;
 import org.kitweft.ui.session.SessionModel;
 
 /**
- * What a session plays: its phrase or its groove, with the band where that is on, whole or some
- * bars of it. It also knows where the steps that a player tells of stand in what is written and in
- * the grid. Immutable; {@link #playable()} may take a while, all else is quick.
+ * What a session plays: its phrase or its groove, with the band where that is on. It also knows
+ * where the steps that a player tells of stand in what is written and in the grid. Immutable;
+ * {@link #playable()} may take a while, all else is quick.
  *
  * <p>A groove that a band plays with comes round until the chart and the style's figures have come
  * round too, and for {@value #FEWEST_BARS} bars at least, so that what the seed varies is heard.
@@ -30,15 +29,9 @@ import org.kitweft.ui.session.SessionModel;
  * @param grid what the grid shows
  * @param open which section of what is written the grid shows, if one
  * @param band what is asked of the band; empty: it does not play
- * @param bars the bars of what is written that are played; empty: all
  */
 record Programme(
-        boolean phrase,
-        Phrase written,
-        Groove grid,
-        OptionalInt open,
-        Optional<Backing> band,
-        Optional<Bars> bars) {
+        boolean phrase, Phrase written, Groove grid, OptionalInt open, Optional<Backing> band) {
     private static final int FEWEST_BARS = 4;
 
     Programme {
@@ -46,50 +39,26 @@ record Programme(
         Objects.requireNonNull(grid, "grid");
         Objects.requireNonNull(open, "open");
         Objects.requireNonNull(band, "band");
-        int most = written.bars();
-        bars =
-                bars.filter(b -> b.first() <= most)
-                        .map(b -> new Bars(b.first(), Math.min(b.last(), most)));
     }
 
     /** What a session plays now. */
-    static Programme of(SessionModel session, Optional<Bars> bars) {
+    static Programme of(SessionModel session) {
         PhraseDraft draft = session.session().draft();
         return new Programme(
                 draft.plays(),
                 session.phrase(),
                 session.groove(),
                 draft.plays() ? draft.open() : OptionalInt.of(0),
-                Optional.of(draft.backing()).filter(Backing::on),
-                draft.plays() ? bars : Optional.empty());
+                Optional.of(draft.backing()).filter(Backing::on));
     }
 
     /** Whether nothing else is heard than of another: the grid may show something else. */
     boolean soundsLike(Programme other) {
-        return phrase == other.phrase
-                && written.equals(other.written)
-                && band.equals(other.band)
-                && bars.equals(other.bars);
+        return phrase == other.phrase && written.equals(other.written) && band.equals(other.band);
     }
 
     /** What is played, worked out now. */
     Playable playable() {
-        Playable whole = whole();
-        if (bars.isEmpty()) {
-            return whole;
-        }
-        Phrase cut = whole.phrase().bars(bars.get().first(), bars.get().last());
-        long from =
-                bars.get().first() == 1
-                        ? 0
-                        : whole.phrase().bars(1, bars.get().first() - 1).ticks();
-        List<BandPart> parts =
-                whole.band().stream().map(p -> p.between(from, from + cut.ticks())).toList();
-        return new Playable(cut, parts);
-    }
-
-    /** All bars of it, whichever are practised just now, worked out now. */
-    Playable whole() {
         Phrase all = comingRound();
         return band.map(b -> Playable.of(all, b.arrangement(all.bars())))
                 .orElseGet(() -> Playable.of(all));
@@ -97,8 +66,7 @@ record Programme(
 
     /** The drums alone, at once. */
     Playable drums() {
-        Phrase all = comingRound();
-        return Playable.of(bars.map(b -> all.bars(b.first(), b.last())).orElse(all));
+        return Playable.of(comingRound());
     }
 
     private Phrase comingRound() {
@@ -124,8 +92,7 @@ record Programme(
 
     /** Where a step that the player tells of stands in what is written; empty: no longer there. */
     Optional<Place> written(Place told) {
-        int bar = told.bar() + bars.map(b -> b.first() - 1).orElse(0);
-        int inWritten = phrase ? bar : (bar - 1) % written.bars() + 1;
+        int inWritten = phrase ? told.bar() : (told.bar() - 1) % written.bars() + 1;
         return inWritten <= written.bars()
                 ? Optional.of(new Place(inWritten, told.step()))
                 : Optional.empty();

@@ -5,7 +5,6 @@ import org.kitweft.groove.Practice;
 import org.kitweft.groove.Tempo;
 import org.kitweft.groove.TempoSteps;
 import org.kitweft.sound.Course;
-import org.kitweft.sound.Stretch;
 
 /**
  * What is chosen for practice. Immutable.
@@ -16,16 +15,9 @@ import org.kitweft.sound.Stretch;
  * @param loopsEach loops at each tempo
  * @param steps the tempi of {@link Way#STEPS}
  * @param dropOut whether every other loop is silent
- * @param stretch which bars, at which feel
  */
 record PracticeChoices(
-        Way way,
-        int rise,
-        Tempo ceiling,
-        int loopsEach,
-        TempoSteps steps,
-        boolean dropOut,
-        Stretch stretch) {
+        Way way, int rise, Tempo ceiling, int loopsEach, TempoSteps steps, boolean dropOut) {
 
     /** How the tempo goes from loop to loop. */
     enum Way {
@@ -45,47 +37,36 @@ record PracticeChoices(
     /** Five beats a minute each four loops, to 120: our own choice of a beginning. */
     static final PracticeChoices FIRST =
             new PracticeChoices(
-                    Way.STEADY,
-                    5,
-                    new Tempo(120),
-                    4,
-                    TempoSteps.parse("60 66 72 80"),
-                    false,
-                    Stretch.WHOLE);
+                    Way.STEADY, 5, new Tempo(120), 4, TempoSteps.parse("60 66 72 80"), false);
 
     PracticeChoices {
         Objects.requireNonNull(way, "way");
         Objects.requireNonNull(ceiling, "ceiling");
         Objects.requireNonNull(steps, "steps");
-        Objects.requireNonNull(stretch, "stretch");
     }
 
     PracticeChoices with(Way other) {
-        return new PracticeChoices(other, rise, ceiling, loopsEach, steps, dropOut, stretch);
+        return new PracticeChoices(other, rise, ceiling, loopsEach, steps, dropOut);
     }
 
     PracticeChoices withRise(int other) {
-        return new PracticeChoices(way, other, ceiling, loopsEach, steps, dropOut, stretch);
+        return new PracticeChoices(way, other, ceiling, loopsEach, steps, dropOut);
     }
 
     PracticeChoices withCeiling(Tempo other) {
-        return new PracticeChoices(way, rise, other, loopsEach, steps, dropOut, stretch);
+        return new PracticeChoices(way, rise, other, loopsEach, steps, dropOut);
     }
 
     PracticeChoices withLoopsEach(int other) {
-        return new PracticeChoices(way, rise, ceiling, other, steps, dropOut, stretch);
+        return new PracticeChoices(way, rise, ceiling, other, steps, dropOut);
     }
 
     PracticeChoices with(TempoSteps other) {
-        return new PracticeChoices(way, rise, ceiling, loopsEach, other, dropOut, stretch);
+        return new PracticeChoices(way, rise, ceiling, loopsEach, other, dropOut);
     }
 
     PracticeChoices withDropOut(boolean other) {
-        return new PracticeChoices(way, rise, ceiling, loopsEach, steps, other, stretch);
-    }
-
-    PracticeChoices with(Stretch other) {
-        return new PracticeChoices(way, rise, ceiling, loopsEach, steps, dropOut, other);
+        return new PracticeChoices(way, rise, ceiling, loopsEach, steps, other);
     }
 
     /** The course that it makes from a tempo; a ceiling below that does not slow it down. */

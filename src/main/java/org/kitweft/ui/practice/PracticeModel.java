@@ -17,8 +17,9 @@ import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
 
 /**
- * Practice as it is chosen now: it becomes the course and the stretch of how things are played, and
- * follows the session's tempo. For one thread, the event thread.
+ * Practice as it is chosen now: it becomes the course of how things are played, and follows the
+ * session's tempo. The stretch belongs to how things are played: others choose bars too. For one
+ * thread, the event thread.
  */
 final class PracticeModel {
     private final SessionModel session;
@@ -92,6 +93,16 @@ final class PracticeModel {
                         });
     }
 
+    /** Which bars are looped, and at which feel. */
+    Stretch stretch() {
+        return play.settings().stretch();
+    }
+
+    /** Loops other bars, or at another feel; heard from the next step on. */
+    void stretch(UnaryOperator<Stretch> change) {
+        play.change(settings -> settings.withStretch(change.apply(settings.stretch())));
+    }
+
     /** How many bars there are to choose from. */
     int bars() {
         return session.phrase().bars();
@@ -99,25 +110,25 @@ final class PracticeModel {
 
     /** The bars that are played now, for the phrase may have become shorter. */
     int firstBar() {
-        return choices.stretch().firstOf(bars());
+        return stretch().firstOf(bars());
     }
 
     int lastBar() {
-        return choices.stretch().lastOf(bars());
+        return stretch().lastOf(bars());
     }
 
     /** Plays only these bars; the other end follows where they cross. */
     void firstBar(int bar) {
-        change(c -> c.with(c.stretch().withBars(bar, Math.max(bar, lastBar()))));
+        stretch(s -> s.withBars(bar, Math.max(bar, lastBar())));
     }
 
     void lastBar(int bar) {
-        change(c -> c.with(c.stretch().withBars(Math.min(bar, firstBar()), bar)));
+        stretch(s -> s.withBars(Math.min(bar, firstBar()), bar));
     }
 
     /** Plays only some bars, at first all there are, or all again. */
     void cut(boolean cut) {
-        change(c -> c.with(cut ? c.stretch().withBars(1, bars()) : c.stretch().ofAllBars()));
+        stretch(s -> cut ? s.withBars(1, bars()) : s.ofAllBars());
     }
 
     /** What lies ahead, in one line: {@code 90 to 120 in 24 loops, 1 min 4 s}. */
@@ -146,12 +157,11 @@ final class PracticeModel {
 
     private double loopSeconds(Tempo at) {
         Phrase phrase = session.phrase().bars(firstBar(), lastBar());
-        Stretch stretch = choices.stretch();
         double seconds = 0;
         for (Section section : phrase.sections()) {
             seconds += at.seconds(section.groove().ticks(), section.groove().grid().meter());
         }
-        return seconds * stretch.feel().rounds();
+        return seconds * stretch().feel().rounds();
     }
 
     /** The loop and tempo that are heard now; empty while nothing plays. */
@@ -173,7 +183,7 @@ final class PracticeModel {
         boolean begins = play.settings().course().equals(Course.STEADY);
         play.change(
                 settings -> {
-                    PlaySettings next = settings.withCourse(course).withStretch(choices.stretch());
+                    PlaySettings next = settings.withCourse(course);
                     // A trainer of one loop would train nothing.
                     return begins && !course.equals(Course.STEADY)
                             ? next.withLoops(PlaySettings.ENDLESS)

@@ -166,7 +166,7 @@ public final class PracticePanel extends JPanel {
         feel.addActionListener(
                 e -> {
                     if (!following && feel.getSelectedItem() instanceof Feel chosen) {
-                        model.change(c -> c.with(c.stretch().with(chosen)));
+                        model.stretch(s -> s.with(chosen));
                     }
                 });
     }
@@ -212,8 +212,8 @@ public final class PracticePanel extends JPanel {
                             .map(s -> "The tempo steps of the lesson's groove: " + s.text())
                             .orElse("The groove of the lesson that is open has no tempo steps"));
             dropOut.setSelected(choices.dropOut());
-            followBars(choices);
-            feel.setSelectedItem(choices.stretch().feel());
+            followBars();
+            feel.setSelectedItem(model.stretch().feel());
             now.setText(model.now().isEmpty() ? " " : model.now());
             ahead.setText(model.fault().orElse(model.ahead()));
         } finally {
@@ -221,8 +221,8 @@ public final class PracticePanel extends JPanel {
         }
     }
 
-    private void followBars(PracticeChoices choices) {
-        boolean isCut = choices.stretch().isCut();
+    private void followBars() {
+        boolean isCut = model.stretch().isCut();
         cut.setSelected(isCut);
         range(from, model.bars(), model.firstBar());
         range(to, model.bars(), model.lastBar());

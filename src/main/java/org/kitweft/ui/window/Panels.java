@@ -19,6 +19,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
+import javax.swing.KeyStroke;
 import org.kitweft.score.engrave.Engraver;
 import org.kitweft.score.engrave.Fonts;
 import org.kitweft.ui.explore.Exploring;
@@ -131,6 +132,11 @@ final class Panels extends JPanel {
         for (JSplitPane split : new JSplitPane[] {written, sides, levels}) {
             split.setBorder(BorderFactory.createEmptyBorder());
             split.setContinuousLayout(true);
+            // Keys of split panes that are commands here: they would swallow them.
+            split.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+                    .put(KeyStroke.getKeyStroke("F6"), "none");
+            split.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+                    .put(KeyStroke.getKeyStroke("F8"), "none");
         }
         add(sticking, BorderLayout.NORTH);
         add(levels, BorderLayout.CENTER);

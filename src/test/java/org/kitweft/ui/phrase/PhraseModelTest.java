@@ -14,8 +14,8 @@ import org.kitweft.groove.PlannedSection;
 import org.kitweft.groove.Role;
 import org.kitweft.kit.BuiltInKits;
 import org.kitweft.pattern.Sticking;
+import org.kitweft.sound.Stretch;
 import org.kitweft.ui.lesson.LessonEdits;
-import org.kitweft.ui.play.Bars;
 import org.kitweft.ui.play.FakePlayer;
 import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.play.Playhead;
@@ -202,16 +202,17 @@ class PhraseModelTest {
         model.makeOfOne();
         model.select(1);
         model.playFrom();
-        assertThat(model.bars()).contains(new Bars(7, 8));
+        assertThat(player.settings().stretch()).isEqualTo(Stretch.WHOLE.withBars(7, 8));
+        assertThat(List.of(0, 1, 2)).filteredOn(model::isHeard).containsExactly(1, 2);
         assertThat(player.isPlaying()).isTrue();
-        assertThat(player.shown.get(player.shown.size() - 1).phrase())
-                .isEqualTo(plan().weave().bars(7, 8));
         model.loop(true);
         assertThat(model.isLooped()).isTrue();
-        assertThat(model.bars()).contains(new Bars(7, 7));
+        assertThat(player.settings().stretch()).isEqualTo(Stretch.WHOLE.withBars(7, 7));
         model.loop(false);
-        assertThat(model.bars()).isEmpty();
-        assertThat(player.shown.get(player.shown.size() - 1).phrase().bars()).isEqualTo(8);
+        assertThat(player.settings().stretch()).isEqualTo(Stretch.WHOLE);
+        model.loop(true);
+        model.plays(false);
+        assertThat(player.settings().stretch()).as("the groove is whole").isEqualTo(Stretch.WHOLE);
     }
 
     @Test

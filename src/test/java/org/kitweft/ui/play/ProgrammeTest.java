@@ -3,7 +3,6 @@ package org.kitweft.ui.play;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -48,7 +47,7 @@ class ProgrammeTest {
     }
 
     private Programme programme() {
-        return Programme.of(session, Optional.empty());
+        return Programme.of(session);
     }
 
     @Test
@@ -92,24 +91,6 @@ class ProgrammeTest {
                 .as("the fifth bar of the chart")
                 .isEqualTo("C | F | G | C | ".length());
         assertThat(programme().written(new Place(5, 1))).isEmpty();
-    }
-
-    @Test
-    void someBarsSoundAsTheyDoInTheWhole() {
-        phrase(8);
-        band(Backing.DEFAULT.withOn(true).withStyle("bossa"));
-        Playable whole = programme().playable();
-        Programme part = Programme.of(session, Optional.of(new Bars(3, 7)));
-        assertThat(part.playable().phrase()).isEqualTo(whole.phrase().bars(3, 7));
-        List<BandNote> bass = part.playable().band().get(0).notes();
-        assertThat(bass.stream().map(n -> n.tick() + 2 * BAR + ":" + n.key()))
-                .containsExactlyElementsOf(
-                        whole.band().get(0).notes().stream()
-                                .filter(n -> n.tick() >= 2 * BAR && n.tick() < 7 * BAR)
-                                .map(n -> n.tick() + ":" + n.key())
-                                .toList());
-        assertThat(part.written(new Place(1, 4))).contains(new Place(3, 4));
-        assertThat(part.whole()).isEqualTo(whole);
     }
 
     @Test

@@ -124,7 +124,7 @@ class PracticeModelTest {
         model.typeSteps("60 120");
         // One bar of 4/4 at 60 lasts 4 s.
         assertThat(model.ahead()).isEqualTo("60 to 120 in 3 loops, 12 s");
-        model.change(c -> c.with(c.stretch().with(Feel.HALF_TIME)));
+        model.stretch(s -> s.with(Feel.HALF_TIME));
         assertThat(model.ahead()).isEqualTo("60 to 120 in 3 loops, 24 s");
         model.change(c -> c.with(Way.STEADY));
         assertThat(model.ahead()).isEmpty();
