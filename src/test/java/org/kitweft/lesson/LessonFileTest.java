@@ -215,7 +215,7 @@ class LessonFileTest {
         Dm7 G7            | Dm7 H7            | phrase 1, band, chords: chart, character 5: found 'H', expected a chord root A to G
         "chords"          | "chart"           | phrase 1, band, chords: it is missing, expected a text
         "seed":           | "clave":"3-3","seed": | phrase 1, band, clave: found "3-3", expected 3-2 or 2-3
-        "seed":           | "style":"polka","seed": | phrase 1, band, style: style "polka" is not in the built-in styles; did you mean "rock"? (rock, funk, swing, bossa, samba, salsa, ballad)
+        "seed":           | "style":"polka","seed": | phrase 1, band, style: style "polka" is not in the built-in styles; expected one of rock, funk, swing, bossa, samba, salsa, ballad
         9007199254740993  | 1.5               | phrase 1, band, seed: found 1.5, expected a whole number
         "title":"P"       | "tempoSteps":[5]  | phrase 1: tempo step 5: expected 20 to 400 beats a minute
         "title":"P"       | "tempo":10000     | phrase 1: tempo 10000: expected 20 to 400 beats a minute

@@ -173,7 +173,7 @@ final class SectionStrip extends Painted {
         g.setColor(ink(section.role()));
         g.fill(rounded(box));
         paintBars(g, geometry, index, box);
-        dimUnheard(g, geometry, index, box);
+        dimUnheard(g, index, box);
         boolean selected = model.selected().equals(OptionalInt.of(index));
         boolean open = model.open().equals(OptionalInt.of(index));
         g.setColor(Inks.LINE.color());
@@ -226,7 +226,7 @@ final class SectionStrip extends Painted {
     }
 
     /** Sections that are not played just now are pale. */
-    private void dimUnheard(Graphics2D g, StripPlan geometry, int index, Rectangle2D box) {
+    private void dimUnheard(Graphics2D g, int index, Rectangle2D box) {
         if (!model.isHeard(index)) {
             Graphics2D veil = (Graphics2D) g.create();
             veil.setComposite(AlphaComposite.getInstance(AlphaComposite.SRC_OVER, 1 - DIMMED));

@@ -71,7 +71,7 @@ class GoldenPageTest {
     @Test
     void demosHandoutLooksAsOnTheGoldenPages() throws IOException {
         List<BufferedImage> pages = pages(demo());
-        assertThat(pages).hasSize(5);
+        assertThat(pages).hasSize(6);
         for (int i = 0; i < pages.size(); i++) {
             GoldenImage.check("harbour-class-" + (i + 1), pages.get(i));
         }
