@@ -9,8 +9,7 @@ package org.kitweft.groove;
  * twice while the bars go by once, every stroke at half its distance: what fell on 2 and 4 falls on
  * every "and". (Common practice, no source.)
  *
- * <p>This is how a phrase is played, whatever its steps; {@link Recipe#halfTime()} and {@link
- * Recipe#doubleTime()} write a groove down anew, where its steps allow it.
+ * <p>This is how a phrase is played, whatever its steps; what is written stays as it is.
  */
 public enum Feel {
     /** At half the written speed. */

@@ -1,8 +1,6 @@
 package org.kitweft.groove;
 
-import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.OptionalInt;
 import org.kitweft.kit.Kit;
 import org.kitweft.pattern.Sticking;
@@ -61,48 +59,5 @@ public record Recipe(Sticking sticking, Kit kit, Voicing voicing, Grid grid, Opt
     /** The same with another number of bars; empty: until everything comes round. */
     public Recipe withBars(OptionalInt other) {
         return new Recipe(sticking, kit, voicing, grid, other);
-    }
-
-    /**
-     * Half time: every stroke and every layer lasts twice as long, or empty where the steps per
-     * beat are odd.
-     */
-    public Optional<Recipe> halfTime() {
-        return inTime(1, 2);
-    }
-
-    /**
-     * Double time: every stroke and every layer lasts half as long, or empty where a beat would get
-     * more than 12 steps or a number of steps that grids do not have.
-     */
-    public Optional<Recipe> doubleTime() {
-        return inTime(2, 1);
-    }
-
-    private Optional<Recipe> inTime(int times, int per) {
-        boolean possible =
-                canScale(grid.stepsPerBeat(), times, per)
-                        && voicing.layers().stream()
-                                .allMatch(layer -> canScale(layer.stepsPerBeat(), times, per));
-        if (!possible) {
-            return Optional.empty();
-        }
-        List<Layer> layers =
-                voicing.layers().stream()
-                        .map(
-                                layer ->
-                                        new Layer(
-                                                layer.limb(),
-                                                layer.sound(),
-                                                layer.stepsPerBeat() * times / per,
-                                                layer.figure()))
-                        .toList();
-        return Optional.of(
-                with(grid.withStepsPerBeat(grid.stepsPerBeat() * times / per))
-                        .with(voicing.withLayers(layers)));
-    }
-
-    private static boolean canScale(int steps, int times, int per) {
-        return steps * times % per == 0 && Grid.stepsPerBeatChoices().contains(steps * times / per);
     }
 }

@@ -15,7 +15,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.kitweft.kit.BuiltInKits;
 import org.kitweft.kit.Kit;
 import org.kitweft.kit.Limb;
-import org.kitweft.pattern.Letter;
 import org.kitweft.pattern.Sticking;
 import org.kitweft.pattern.TextFormatException;
 
@@ -163,19 +162,6 @@ class PhrasePlanTest {
         Groove groove = new PlannedSection(Role.TIME, timpani, 3).weave().groove();
         assertThat(groove.bars(2, 2)).isEqualTo(groove.bars(1, 1));
         assertThat(groove.bars(3, 3).conflicts().get(0).places()).hasSize(8);
-    }
-
-    @Test
-    void halfTimeAndDoubleTimeUndoEachOther() {
-        Layer ride = new Layer(Limb.RIGHT_HAND, KIT.find("ride"), 2, Figure.parse("x x x -"));
-        Recipe recipe =
-                PARADIDDLE.with(PARADIDDLE.voicing().without(Letter.R).withLayers(List.of(ride)));
-        Recipe half = recipe.halfTime().orElseThrow();
-        assertThat(half.grid().stepsPerBeat()).isEqualTo(2);
-        assertThat(half.voicing().layers().get(0).stepsPerBeat()).isEqualTo(1);
-        assertThat(half.doubleTime()).contains(recipe);
-        assertThat(half.halfTime()).as("the layer has one step a beat already").isEmpty();
-        assertThat(recipe.with(Grid.SIXTEENTHS.withStepsPerBeat(12)).doubleTime()).isEmpty();
     }
 
     @Test

@@ -128,8 +128,9 @@ class InterpolationTest {
 
     /**
      * Ours is linear, the synthesizer's own choice: cleaner than its cubic one below some 8 kHz.
-     * Its sinc is cleaner by 2 to 16 dB, and would cost half of the speed; zones of the bank are at
-     * most four keys from their sample, and what is brighter than some kHz stands on its own key.
+     * Its sinc is cleaner by 2 to 16 dB, and costs about a third of the speed; zones of the bank
+     * are at most four keys from their sample, and what is brighter than some kHz stands on its own
+     * key.
      */
     @ParameterizedTest(name = "{0} Hz: linear {1} dB, sinc {2} dB at least")
     @CsvSource({"500, 64, 66", "2000, 47, 54", "6000, 29, 45"})
