@@ -10,8 +10,10 @@ import java.util.TreeMap;
 import org.kitweft.kit.Kit;
 import org.kitweft.kit.Limb;
 import org.kitweft.kit.SoundName;
+import org.kitweft.pattern.Dynamic;
 import org.kitweft.pattern.Letter;
 import org.kitweft.pattern.Sticking;
+import org.kitweft.pattern.Stroke.Struck;
 
 /**
  * Who strikes what: for each letter how it is played, single strokes that go elsewhere, and the
@@ -112,6 +114,54 @@ public record Voicing(
     /** The same with exactly these single strokes elsewhere. */
     public Voicing withStrokes(SortedMap<Integer, SoundName> other) {
         return new Voicing(letters, other, layers);
+    }
+
+    /**
+     * What sounds the same written briefly: where single strokes go elsewhere, and with them all
+     * strokes of a letter that have one dynamic are on one sound, that sound is the letter's path
+     * for that dynamic, and the strokes are no longer named one by one. Where B is R and L at once
+     * these two stay as they are, for B would go with them.
+     *
+     * @param sticking whose strokes they are
+     */
+    public Voicing briefly(Sticking sticking) {
+        Voicing brief = this;
+        boolean shared = sticking.letters().contains(Letter.B) && letter(Letter.B).isEmpty();
+        for (Letter letter : sticking.letters()) {
+            Optional<LetterVoicing> voiced = letter(letter).filter(v -> !v.tacet());
+            if (voiced.isPresent() && !(shared && letter.isOneHand())) {
+                brief = brief.briefly(sticking, letter, voiced.get());
+            }
+        }
+        return brief;
+    }
+
+    private Voicing briefly(Sticking sticking, Letter letter, LetterVoicing voiced) {
+        Map<Dynamic, SoundName> sounds = new EnumMap<>(Dynamic.class);
+        SortedMap<Integer, SoundName> others = new TreeMap<>(strokes);
+        for (int i = 0; i < sticking.size(); i++) {
+            Optional<Struck> struck =
+                    sticking.strokes().get(i).struck().filter(s -> s.letter() == letter);
+            if (struck.isPresent()) {
+                SoundName sound = others.remove(i);
+                Dynamic dynamic = struck.get().dynamic();
+                if (sound == null || !sounds.computeIfAbsent(dynamic, d -> sound).equals(sound)) {
+                    return this;
+                }
+            }
+        }
+        SoundName path = sounds.getOrDefault(Dynamic.PLAIN, sounds.values().iterator().next());
+        sounds.values().removeIf(path::equals);
+        return new Voicing(letters, others, layers)
+                .with(
+                        letter,
+                        voiced.withPath(List.of(path))
+                                .withAccents(listed(sounds, Dynamic.ACCENT))
+                                .withGhosts(listed(sounds, Dynamic.GHOST)));
+    }
+
+    private static List<SoundName> listed(Map<Dynamic, SoundName> sounds, Dynamic dynamic) {
+        return sounds.containsKey(dynamic) ? List.of(sounds.get(dynamic)) : List.of();
     }
 
     /** The same with exactly these layers. */

@@ -53,6 +53,11 @@ public record Ladder(List<Rung> rungs, boolean exact) {
      * @throws IllegalArgumentException if more than {@value #MOST_CHANGES} things differ
      */
     public static Ladder to(Recipe goal, SearchWatch watch) {
+        // A letter that goes elsewhere as a whole is one change, however its strokes are named.
+        return toBrief(goal.with(goal.voicing().briefly(goal.sticking())), watch);
+    }
+
+    private static Ladder toBrief(Recipe goal, SearchWatch watch) {
         Recipe start = Changes.start(goal);
         List<Change> changes = Changes.to(goal);
         if (changes.size() > MOST_CHANGES) {

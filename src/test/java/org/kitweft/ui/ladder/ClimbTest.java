@@ -126,7 +126,8 @@ class ClimbTest {
         Session long80 = session.session().typed("[RL]*40");
         Recipe recipe = long80.recipe();
         for (int stroke = 0; stroke < 80; stroke++) {
-            recipe = recipe.with(recipe.voicing().withStroke(stroke, recipe.kit().find("ride")));
+            String sound = stroke % 4 < 2 ? "ride" : "crash";
+            recipe = recipe.with(recipe.voicing().withStroke(stroke, recipe.kit().find(sound)));
         }
         session.edit("Move", long80.with(recipe));
         assertThat(climb.ladder()).isEmpty();
