@@ -1,12 +1,18 @@
 package org.kitweft.ui.window;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import javax.swing.ButtonGroup;
 import javax.swing.JMenu;
 import javax.swing.JRadioButtonMenuItem;
+import org.kitweft.groove.Recipe;
+import org.kitweft.groove.Voicing;
 import org.kitweft.kit.BuiltInKits;
 import org.kitweft.kit.Kit;
 import org.kitweft.kit.KitFile;
+import org.kitweft.kit.SoundName;
+import org.kitweft.pattern.Letter;
 import org.kitweft.ui.session.Notices;
 import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.task.Tasks;
@@ -65,15 +71,40 @@ final class KitCommands {
         tasks.run(
                 "",
                 progress -> KitFile.read(path),
-                kit -> {
-                    session.edit("Change kit", session.session().on(kit));
-                    notices.note("Kit: " + kit.name());
-                },
+                this::change,
                 failure -> notices.fault(Faults.line("cannot open", path, failure)));
     }
 
     private void use(Kit kit) {
         Kit sided = isLeftHanded() == kit.leftHanded() ? kit : kit.mirrored();
-        session.edit("Change kit", session.session().on(sided));
+        change(sided);
+    }
+
+    private void change(Kit kit) {
+        List<String> lost = lost(session.recipe(), kit);
+        session.edit("Change kit", session.session().on(kit));
+        notices.note(
+                lost.isEmpty()
+                        ? "Kit: " + kit.name()
+                        : "Kit %s has no %s: what played there is plain now. Undo brings it back."
+                                .formatted(kit.name(), String.join(", ", lost)));
+    }
+
+    /** The sounds of a groove that a kit does not have, each once, in the order of letters. */
+    static List<String> lost(Recipe recipe, Kit kit) {
+        Voicing voicing = recipe.voicing();
+        List<SoundName> used = new ArrayList<>(voicing.strokes().values());
+        for (Letter letter : recipe.sticking().letters()) {
+            voicing.letter(letter)
+                    .ifPresent(
+                            voiced -> {
+                                used.addAll(voiced.path());
+                                used.addAll(voiced.accents());
+                                used.addAll(voiced.ghosts());
+                                voiced.doublings().forEach(d -> used.add(d.sound()));
+                            });
+        }
+        voicing.layers().forEach(layer -> used.add(layer.sound()));
+        return used.stream().filter(s -> !kit.has(s)).map(SoundName::text).distinct().toList();
     }
 }
