@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
 import javax.swing.JScrollPane;
@@ -30,6 +31,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.kitweft.band.Backing;
 import org.kitweft.groove.Place;
 import org.kitweft.kit.Limb;
+import org.kitweft.score.model.NotationOptions;
 import org.kitweft.ui.play.FakePlayer;
 import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.play.Playhead;
@@ -66,6 +68,7 @@ class PanelPaintTest {
                             status,
                             () -> {},
                             Optional::empty,
+                            NotationOptions.DEFAULT,
                             Tasks.DIRECT);
         }
 
@@ -207,6 +210,25 @@ class PanelPaintTest {
         }
     }
 
+    private static JTabbedPane tabs(Container within) {
+        return find(within, JTabbedPane.class, lower -> true).get(0);
+    }
+
+    /** All components of a kind, in their order. */
+    private static <C extends Component> List<C> find(
+            Container within, Class<C> type, Predicate<C> which) {
+        List<C> found = new ArrayList<>();
+        for (Component child : within.getComponents()) {
+            if (type.isInstance(child) && which.test(type.cast(child))) {
+                found.add(type.cast(child));
+            }
+            if (child instanceof Container inner) {
+                found.addAll(find(inner, type, which));
+            }
+        }
+        return found;
+    }
+
     private static void press(Container within, String text) {
         for (AbstractButton button : buttons(within)) {
             if (button.getText().equals(text)) {
@@ -249,12 +271,12 @@ class PanelPaintTest {
                         width,
                         height,
                         stage -> {
-                            JTabbedPane lower = stage.panels.lower();
-                            lower.setSelectedIndex(lower.indexOfTab(tab));
+                            stage.panels.goTo(tab);
                             stage.panels.doLayout();
                             stage.layOut();
                             stage.layOut();
-                            JScrollPane scroll = (JScrollPane) lower.getSelectedComponent();
+                            JScrollPane scroll =
+                                    (JScrollPane) tabs(stage.panels).getSelectedComponent();
                             Dimension view = scroll.getViewport().getView().getPreferredSize();
                             assertThat(view.height).isLessThanOrEqualTo(scroll.getHeight());
                             return stage.paint();
@@ -283,7 +305,7 @@ class PanelPaintTest {
                         height,
                         stage -> {
                             stage.panels.phrase().makeOfOne();
-                            stage.panels.goToPhrase();
+                            stage.panels.goTo(Panels.PHRASE);
                             stage.playhead.at(new Place(5, 9), Optional.empty(), List.of());
                         });
         write(image, "phrase-" + theme + "-" + zoom);
@@ -332,7 +354,7 @@ class PanelPaintTest {
                         now.draft()
                                 .with(Backing.DEFAULT.withOn(true).withStyle(style))
                                 .typed(chords)));
-        stage.panels.goToBand();
+        stage.panels.goTo(Panels.BAND);
     }
 
     /** What the panels look like once something was done and everything has its place again. */
