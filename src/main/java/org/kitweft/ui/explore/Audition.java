@@ -9,9 +9,9 @@ import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
 
 /**
- * Lets what is chosen in a list be heard on the kit: at once while nothing plays, else with the next
- * bar, so that the beat is not broken. The last one chosen before the bar line wins. An item of the
- * lesson that is open stays as it is until what is heard is taken. For one thread.
+ * Lets what is chosen in a list be heard on the kit: at once while nothing plays, else with the
+ * next bar, so that the beat is not broken. The last one chosen before the bar line wins. An item
+ * of the lesson that is open stays as it is until what is heard is taken. For one thread.
  */
 public final class Audition {
     private final SessionModel session;

@@ -313,8 +313,7 @@ public final class VariationPanel extends JPanel {
                         : now;
         try {
             session.edit(
-                    "Keep variation",
-                    now.with(LessonEdits.addGroove(wanted).lesson(), now.item()));
+                    "Keep variation", now.with(LessonEdits.addGroove(wanted).lesson(), now.item()));
             notices.note("Kept in the lesson: a variation of " + now.recipe().sticking().text());
         } catch (IllegalArgumentException full) {
             notices.fault(full.getMessage());

@@ -6,8 +6,8 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
-import org.kitweft.groove.Phrase;
 import org.kitweft.groove.Hit;
+import org.kitweft.groove.Phrase;
 import org.kitweft.groove.Place;
 import org.kitweft.groove.Practice;
 import org.kitweft.groove.Velocity;
@@ -173,7 +173,9 @@ public final class PlayModel implements AutoCloseable {
         return Programme.of(session)::playable;
     }
 
-    /** The bars of {@link #whole()}, known at once: a groove comes round as often as its band needs. */
+    /**
+     * The bars of {@link #whole()}, known at once: a groove comes round as often as its band needs.
+     */
     public Phrase wholeBars() {
         return Programme.of(session).drums().phrase();
     }

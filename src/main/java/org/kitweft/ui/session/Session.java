@@ -128,16 +128,7 @@ public record Session(
         String written =
                 other.sticking().equals(recipe.sticking()) ? text : other.sticking().text();
         return new Session(
-                written,
-                other,
-                tempo,
-                role,
-                choices,
-                rules,
-                lesson,
-                item,
-                draft,
-                Optional.empty());
+                written, other, tempo, role, choices, rules, lesson, item, draft, Optional.empty());
     }
 
     /**
@@ -325,8 +316,7 @@ public record Session(
     }
 
     private Session withOwn(Optional<Own> other) {
-        return new Session(
-                text, recipe, tempo, role, choices, rules, lesson, item, draft, other);
+        return new Session(text, recipe, tempo, role, choices, rules, lesson, item, draft, other);
     }
 
     /**

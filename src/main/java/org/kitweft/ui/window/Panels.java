@@ -221,7 +221,11 @@ final class Panels extends JPanel {
         tab(LADDER, this::ladder);
         tab(MIXER, () -> Tab.of(new MixerPanel(play)));
         tab(PRACTICE, () -> Tab.of(new PracticePanel(session, play)));
-        lower.addChangeListener(e -> make(lower.getSelectedIndex()));
+        lower.addChangeListener(
+                e -> {
+                    make(lower.getSelectedIndex());
+                    middle.bringIntoSight(lower);
+                });
     }
 
     private void tab(String name, Supplier<Tab> content) {

@@ -279,7 +279,8 @@ record WindowSettings(
 
     WindowSettings withLessonDrawer(boolean other) {
         return new WindowSettings(
-                width, height, maximised, theme, zoom, tempo, other, folder, bank, weights, mix, staff);
+                width, height, maximised, theme, zoom, tempo, other, folder, bank, weights, mix,
+                staff);
     }
 
     WindowSettings withTempo(int other) {
