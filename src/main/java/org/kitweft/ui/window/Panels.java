@@ -219,7 +219,7 @@ final class Panels extends JPanel {
         tab(BAND, this::bandTab);
         tab(SEARCH, this::search);
         tab(LADDER, this::ladder);
-        tab(MIXER, () -> Tab.of(new MixerPanel(play)));
+        tab(MIXER, this::mixer);
         tab(PRACTICE, () -> Tab.of(new PracticePanel(session, play)));
         lower.addChangeListener(
                 e -> {
@@ -272,6 +272,11 @@ final class Panels extends JPanel {
         SearchPanel panel =
                 new SearchPanel(session, playhead, tasks, notices, System::nanoTime, midiFile);
         return new Tab(panel, panel::focusTarget);
+    }
+
+    private Tab mixer() {
+        MixerPanel panel = new MixerPanel(play);
+        return new Tab(scrolling(panel), panel::focusTarget);
     }
 
     private Tab ladder() {
