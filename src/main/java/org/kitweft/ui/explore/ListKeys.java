@@ -1,5 +1,6 @@
 package org.kitweft.ui.explore;
 
+import java.util.List;
 import javax.swing.JComponent;
 import org.kitweft.ui.theme.Keys;
 
@@ -9,11 +10,14 @@ import org.kitweft.ui.theme.Keys;
  */
 public final class ListKeys {
     /** Key and meaning, for the page of all keys. */
-    public static final String[][] TOLD = {
-        {"Up, Down", "hear the next one; while it plays, from the next bar on"},
-        {"Enter", "take it: it stands in the grid as an edit of yours"},
-        {"S, *", "keep it in the lesson (on the ladder: all rungs)"}
-    };
+    public static final List<Told> TOLD =
+            List.of(
+                    new Told("Up, Down", "hear the next one; while it plays, from the next bar on"),
+                    new Told("Enter", "take it: it stands in the grid as an edit of yours"),
+                    new Told("S, *", "keep it in the lesson (on the ladder: all rungs)"));
+
+    /** A key and what it does, in words. */
+    public record Told(String key, String text) {}
 
     /** For a list's tool tip. */
     public static final String LIST_TIP = "Arrow keys hear, Enter takes, S or * keeps";

@@ -67,8 +67,8 @@ final class HelpDialogs {
         row(kit, "Shift+I", "pin it on the surface under the cursor");
         row(kit, "Delete", "bring the stroke back");
         heading(kit, "In possibilities, search and ladder");
-        for (String[] told : ListKeys.TOLD) {
-            row(kit, told[0], told[1]);
+        for (ListKeys.Told told : ListKeys.TOLD) {
+            row(kit, told.key(), told.text());
         }
         heading(kit, "In the lesson");
         row(kit, "Enter", "open the item or phrase");
