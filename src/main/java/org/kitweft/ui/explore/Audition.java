@@ -9,8 +9,9 @@ import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
 
 /**
- * Puts what is chosen in a list on the kit: at once while nothing plays, else with the next bar, so
- * that the beat is not broken. The last one chosen before the bar line wins. For one thread.
+ * Lets what is chosen in a list be heard on the kit: at once while nothing plays, else with the
+ * next bar, so that the beat is not broken. The last one chosen before the bar line wins. An item
+ * of the lesson that is open stays as it is until what is heard is taken. For one thread.
  */
 public final class Audition {
     private final SessionModel session;
@@ -31,13 +32,13 @@ public final class Audition {
     }
 
     /**
-     * Makes a change once it is its time.
+     * Makes a change, to be heard, once it is its time.
      *
      * @param name of the edit, for people; those of one name in a row are undone together
      * @param change from the session of then to the next
      */
     public void hear(String name, UnaryOperator<Session> change) {
-        Runnable take = () -> session.keepEditing(name, change.apply(session.session()));
+        Runnable take = () -> session.hear(name, change.apply(session.session()));
         if (playhead.place().isEmpty()) {
             take.run();
         } else {
@@ -45,8 +46,13 @@ public final class Audition {
         }
     }
 
-    /** Makes what waits for the bar line at once, if anything does. */
-    public void now() {
+    /** Takes what is heard, and what waits for the bar line at once. */
+    public void take() {
+        now();
+        session.take();
+    }
+
+    private void now() {
         Optional<Runnable> take = next;
         next = Optional.empty();
         take.ifPresent(Runnable::run);

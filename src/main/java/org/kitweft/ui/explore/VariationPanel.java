@@ -3,7 +3,6 @@ package org.kitweft.ui.explore;
 import java.awt.BorderLayout;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.LongSupplier;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -20,18 +19,17 @@ import org.kitweft.groove.Groove;
 import org.kitweft.ui.count.Numbers;
 import org.kitweft.ui.lesson.LessonEdits;
 import org.kitweft.ui.play.Playhead;
+import org.kitweft.ui.session.Notices;
 import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.task.Tasks;
 import org.kitweft.ui.theme.Inks;
-import org.kitweft.ui.theme.Keys;
 import org.kitweft.ui.theme.Paints;
 import org.kitweft.ui.theme.WrappedText;
 
 /**
  * The variations that keep the rules: how many, a list to hear them, and why the selected one
- * serves. Arrow keys put the next one on the kit, from the next bar on while it plays; Enter or S
- * keeps one in the lesson.
+ * serves. Its list has {@link ListKeys}: a variation is heard, taken, kept.
  */
 public final class VariationPanel extends JPanel {
     private static final long serialVersionUID = 1;
@@ -42,6 +40,7 @@ public final class VariationPanel extends JPanel {
     private final transient Tasks tasks;
     private final transient Audition audition;
     private final transient LongSupplier seeds;
+    private final transient Notices notices;
     private final VariationList model;
     private final VariationRows list;
     private final VariationRow row;
@@ -76,7 +75,8 @@ public final class VariationPanel extends JPanel {
             Weighing weighing,
             Playhead playhead,
             Tasks tasks,
-            LongSupplier seeds) {
+            LongSupplier seeds,
+            Notices notices) {
         super(new MigLayout("insets 0, gap 0", "[grow 90,fill][grow 10,fill]", "[grow,fill]"));
         this.session = session;
         this.exploring = exploring;
@@ -84,6 +84,7 @@ public final class VariationPanel extends JPanel {
         this.tasks = tasks;
         this.audition = new Audition(session, playhead);
         this.seeds = seeds;
+        this.notices = notices;
         model = new VariationList(tasks);
         progress = new SearchLine(model.search());
         row = new VariationRow(model);
@@ -96,8 +97,7 @@ public final class VariationPanel extends JPanel {
                         hearSelected();
                     }
                 });
-        Keys.bind(list, "ENTER", this::keep);
-        Keys.bind(list, "S", this::keep);
+        ListKeys.bind(list, this::take, this::keep);
         JPanel left = new JPanel(new BorderLayout());
         left.add(controls(), BorderLayout.NORTH);
         left.add(scroll(), BorderLayout.CENTER);
@@ -144,7 +144,7 @@ public final class VariationPanel extends JPanel {
         surprise.setMnemonic('U');
         surprise.setToolTipText("Any one of them, each with the same chance");
         all.add(surprise);
-        keep.setToolTipText("Keep the variation on the kit in the lesson (Enter or S in the list)");
+        keep.setToolTipText("Keep the variation on the kit in the lesson " + ListKeys.KEEPS);
         all.add(keep, "wrap");
         all.add(progress, "span 4, wrap");
         all.add(fault, "span 4, wmin 0");
@@ -294,6 +294,13 @@ public final class VariationPanel extends JPanel {
         arrived = onKit;
     }
 
+    private void take() {
+        if (chosen.isPresent()) {
+            audition.take();
+            notices.note("In the grid: a variation of " + session.recipe().sticking().text());
+        }
+    }
+
     /**
      * The chosen variation goes into the lesson, also while it waits for the bar line; else the
      * groove as it stands. The item is not opened, the list stays.
@@ -304,8 +311,12 @@ public final class VariationPanel extends JPanel {
                 chosen.isPresent() && shown.isPresent() && !arrived
                         ? now.with(now.recipe().with(shown.get().recipe(chosen.get()).voicing()))
                         : now;
-        session.edit(
-                "Keep variation",
-                now.with(LessonEdits.addGroove(wanted).lesson(), OptionalInt.empty()));
+        try {
+            session.edit(
+                    "Keep variation", now.with(LessonEdits.addGroove(wanted).lesson(), now.item()));
+            notices.note("Kept in the lesson: a variation of " + now.recipe().sticking().text());
+        } catch (IllegalArgumentException full) {
+            notices.fault(full.getMessage());
+        }
     }
 }

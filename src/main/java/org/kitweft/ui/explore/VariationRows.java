@@ -19,8 +19,7 @@ final class VariationRows extends JList<Variation> {
         setCellRenderer(row);
         setFixedCellWidth(200);
         getAccessibleContext().setAccessibleName("Variations");
-        setToolTipText(
-                "Up and Down put the next one on the kit, Enter or S keeps it in the lesson");
+        setToolTipText(ListKeys.LIST_TIP);
         // Lists take the space bar for themselves; here it plays, as everywhere.
         getInputMap().put(KeyStroke.getKeyStroke("SPACE"), "none");
     }

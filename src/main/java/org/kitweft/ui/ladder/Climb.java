@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.kitweft.explore.ladder.Ladder;
 import org.kitweft.explore.ladder.Rung;
@@ -156,7 +155,7 @@ public final class Climb {
                                     List.of(),
                                     ""));
         }
-        session.edit("Keep ladder", now.with(lesson, OptionalInt.empty()));
+        session.edit("Keep ladder", now.with(lesson, now.item()));
     }
 
     private void tell() {

@@ -6,12 +6,14 @@ import java.awt.event.ComponentEvent;
 import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
 import org.kitweft.explore.difficulty.Difficulty;
 import org.kitweft.ui.explore.Audition;
+import org.kitweft.ui.explore.ListKeys;
 import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.search.FindingRows;
 import org.kitweft.ui.search.FindingRows.Column;
@@ -82,15 +84,10 @@ public final class LadderPanel extends JPanel {
 
     private void wire() {
         keep.setMnemonic('L');
-        keep.setToolTipText("Each rung becomes an item of the lesson, in order (*)");
+        keep.setToolTipText("Each rung becomes an item of the lesson, in order " + ListKeys.KEEPS);
         keep.addActionListener(e -> keepAll());
         table.onChosen(rung -> audition.hear(EDIT, now -> now.with(rung.recipe())));
-        table.onTake(
-                () -> {
-                    audition.now();
-                    session.seal();
-                });
-        table.onKeep(this::keepAll);
+        table.onKeys(this::take, this::keepAll);
         climb.addListener(this::showLadder);
         session.addListener(
                 () -> {
@@ -116,6 +113,13 @@ public final class LadderPanel extends JPanel {
         rows.show(climb.rungs());
     }
 
+    private void take() {
+        if (table.chosen().isPresent()) {
+            audition.take();
+            notices.note("In the grid: " + session.recipe().sticking().text());
+        }
+    }
+
     private void keepAll() {
         if (climb.ladder().isEmpty()) {
             return;
@@ -128,9 +132,8 @@ public final class LadderPanel extends JPanel {
         }
     }
 
-    /** The keys go to the rungs. */
-    @Override
-    public void requestFocus() {
-        table.focusTarget().requestFocus();
+    /** What takes the keys: the rungs. */
+    public JComponent focusTarget() {
+        return table.focusTarget();
     }
 }

@@ -24,7 +24,7 @@ public final class LessonEdits {
         LessonItem item =
                 new LessonItem(
                         title, session.role(), session.recipe(), session.tempo(), List.of(), "");
-        return session.with(lesson.withItem(item), OptionalInt.of(lesson.items().size()));
+        return session.taken().with(lesson.withItem(item), OptionalInt.of(lesson.items().size()));
     }
 
     /**
@@ -128,10 +128,13 @@ public final class LessonEdits {
 
     /**
      * The groove of now in place of that of the item being edited, and the phrase of now kept as
-     * {@link #keepPhrase} does: what is saved with the lesson.
+     * {@link #keepPhrase} does: what is saved with the lesson. What is only heard in the grid is
+     * not kept, and goes on being heard.
      */
     public static Session keepChanges(Session session) {
-        return keepItem(keepPhrase(session));
+        Session kept = keepItem(keepPhrase(session.untaken()));
+        return session.with(kept.lesson(), kept.item())
+                .with(session.draft().withKept(kept.draft().kept()));
     }
 
     private static Session keepItem(Session session) {

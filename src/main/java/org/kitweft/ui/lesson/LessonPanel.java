@@ -152,7 +152,10 @@ public final class LessonPanel extends JPanel {
         add.addActionListener(e -> addGroove());
         addPhrase.addActionListener(e -> keepPhrase());
         keep.addActionListener(
-                e -> session.edit("Keep changes", LessonEdits.keepChanges(session.session())));
+                e ->
+                        session.edit(
+                                "Keep changes",
+                                LessonEdits.keepChanges(session.session().taken())));
         open.addActionListener(e -> openSelected());
         up.addActionListener(e -> moveSelected(-1));
         down.addActionListener(e -> moveSelected(1));
@@ -222,7 +225,7 @@ public final class LessonPanel extends JPanel {
 
     /** Keeps the phrase of now in the lesson. */
     public void keepPhrase() {
-        session.edit("Keep phrase", LessonEdits.keepPhrase(session.session()));
+        session.edit("Keep phrase", LessonEdits.keepPhrase(session.session().taken()));
         session.session().draft().kept().ifPresent(index -> select(true, index));
     }
 
@@ -304,8 +307,8 @@ public final class LessonPanel extends JPanel {
         delete.setEnabled(any);
         up.setEnabled(any && !EntryEdits.move(now, at, -1).equals(now));
         down.setEnabled(any && !EntryEdits.move(now, at, 1).equals(now));
-        keep.setEnabled(LessonEdits.hasChanges(now));
-        addPhrase.setEnabled(!LessonEdits.keepPhrase(now).equals(now));
+        keep.setEnabled(LessonEdits.hasChanges(now.taken()));
+        addPhrase.setEnabled(!LessonEdits.keepPhrase(now.taken()).equals(now.taken()));
     }
 
     private static void set(JTextComponent field, String text) {

@@ -44,6 +44,11 @@ public final class MixerPanel extends JPanel {
         follow();
     }
 
+    /** What takes the keys: the level of the drums. */
+    public JComponent focusTarget() {
+        return rows.get(Part.DRUMS).level;
+    }
+
     private void head() {
         for (String title : new String[] {"", "Level", "", "Pan", "", "Mute", "Solo"}) {
             add(quiet(title), title.isEmpty() ? "" : "left");

@@ -90,7 +90,7 @@ public final class PhrasePanel extends TabPanel {
         addItem.setToolTipText("The groove of an item of the lesson as one more section");
         make.setMnemonic('O');
         addGroove.setMnemonic('G');
-        addItem.setMnemonic('I');
+        addItem.setMnemonic('D');
         keepIt.setMnemonic('L');
         row.add(group(heading("Make", make), make, addGroove, addItem));
         JPanel lengths = group(heading("Bars", length), length);

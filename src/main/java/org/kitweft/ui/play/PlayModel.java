@@ -7,6 +7,7 @@ import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.kitweft.groove.Hit;
+import org.kitweft.groove.Phrase;
 import org.kitweft.groove.Place;
 import org.kitweft.groove.Practice;
 import org.kitweft.groove.Velocity;
@@ -170,6 +171,13 @@ public final class PlayModel implements AutoCloseable {
     /** What plays, all bars of it; may take a while, so call what is returned off this thread. */
     public Supplier<Playable> whole() {
         return Programme.of(session)::playable;
+    }
+
+    /**
+     * The bars of {@link #whole()}, known at once: a groove comes round as often as its band needs.
+     */
+    public Phrase wholeBars() {
+        return Programme.of(session).drums().phrase();
     }
 
     /** Lets a sound be heard, unless something plays already. */

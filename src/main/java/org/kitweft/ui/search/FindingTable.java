@@ -4,6 +4,7 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Rectangle;
 import java.awt.event.MouseEvent;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -13,6 +14,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.SwingConstants;
@@ -20,13 +22,14 @@ import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.JTableHeader;
 import org.kitweft.explore.difficulty.Burden;
 import org.kitweft.explore.difficulty.Difficulty;
+import org.kitweft.ui.explore.ListKeys;
 import org.kitweft.ui.theme.Inks;
 import org.kitweft.ui.theme.Keys;
 import org.kitweft.ui.theme.Paints;
 
 /**
- * A table of findings, heard as one goes through it with the arrow keys; Enter takes one, {@code *}
- * keeps it in the lesson. Below it stands what there is to say of the chosen one, in full.
+ * A table of findings with {@link ListKeys}: heard as one goes through it, taken, kept. Below it
+ * stands what there is to say of the chosen one, in full.
  */
 public final class FindingTable extends JPanel {
     private static final long serialVersionUID = 1;
@@ -52,6 +55,11 @@ public final class FindingTable extends JPanel {
         // There is nothing to edit: Tab leaves the table rather than going from cell to cell.
         Keys.bind(table, "TAB", table::transferFocus);
         Keys.bind(table, "shift TAB", table::transferFocusBackward);
+        // Keys that are commands of the window: a table would take them for itself.
+        for (String key : List.of("SPACE", "F2", "F8")) {
+            table.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+                    .put(KeyStroke.getKeyStroke(key), "none");
+        }
         table.setFillsViewportHeight(true);
         table.getTableHeader().setReorderingAllowed(false);
         for (int i = 0; i < rows.headings().size(); i++) {
@@ -96,14 +104,9 @@ public final class FindingTable extends JPanel {
                         });
     }
 
-    /** What Enter does. */
-    public void onTake(Runnable body) {
-        Keys.bind(table, "ENTER", body);
-    }
-
-    /** What {@code *} does. */
-    public void onKeep(Runnable body) {
-        Keys.bind(table, "typed *", body);
+    /** What is done when one is taken, and when one is kept in the lesson. */
+    public void onKeys(Runnable take, Runnable keep) {
+        ListKeys.bind(table, take, keep);
     }
 
     /** The chosen one. */
@@ -163,7 +166,7 @@ public final class FindingTable extends JPanel {
         @Override
         public String getToolTipText(MouseEvent event) {
             int row = rowAtPoint(event.getPoint());
-            return row < 0 ? null : detail(rows.at(row));
+            return row < 0 ? ListKeys.LIST_TIP : detail(rows.at(row));
         }
 
         @Override

@@ -2,7 +2,6 @@ package org.kitweft.ui.search;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Role;
 import org.kitweft.lesson.Lesson;
@@ -31,8 +30,7 @@ public final class Keeping {
     }
 
     /**
-     * The recipe as one more item of the lesson, none of which is edited then, so that what is
-     * heard next does not change it.
+     * The recipe as one more item of the lesson. It is not opened: an item that is open stays so.
      *
      * @throws IllegalArgumentException if the lesson is full
      */
@@ -40,6 +38,6 @@ public final class Keeping {
             Session now, String title, Recipe recipe, Role role, String remarks) {
         LessonItem item = new LessonItem(title, role, recipe, now.tempo(), List.of(), remarks);
         Lesson lesson = now.lesson().withItem(item);
-        return now.with(lesson, OptionalInt.empty());
+        return now.with(lesson, now.item());
     }
 }

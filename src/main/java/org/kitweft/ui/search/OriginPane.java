@@ -31,6 +31,7 @@ import org.kitweft.explore.search.Answer;
 import org.kitweft.explore.search.Found;
 import org.kitweft.pattern.Sticking;
 import org.kitweft.ui.explore.Audition;
+import org.kitweft.ui.explore.ListKeys;
 import org.kitweft.ui.search.FindingRows.Column;
 import org.kitweft.ui.search.FindingRows.Heading;
 import org.kitweft.ui.session.Notices;
@@ -145,18 +146,13 @@ final class OriginPane extends JPanel {
         fromFile.addActionListener(e -> midiFile.get().ifPresent(this::takeFile));
         ownLength.addActionListener(e -> strokes.setEnabled(ownLength.isSelected()));
         strokes.setEnabled(false);
-        keep.setToolTipText("Keep the chosen one in the lesson (*)");
+        keep.setToolTipText("Keep the chosen one in the lesson " + ListKeys.KEEPS);
         keep.addActionListener(e -> keep());
         table.onChosen(
                 finding ->
                         audition.hear(
                                 EDIT, now -> Keeping.taken(now, finding.recipe(), now.role())));
-        table.onTake(
-                () -> {
-                    audition.now();
-                    session.seal();
-                });
-        table.onKeep(this::keep);
+        table.onKeys(this::take, this::keep);
         origins.addListener(this::follow);
     }
 
@@ -217,6 +213,13 @@ final class OriginPane extends JPanel {
                                 .collect(Collectors.joining(", ")));
             }
         };
+    }
+
+    private void take() {
+        if (table.chosen().isPresent()) {
+            audition.take();
+            notices.note("In the grid: " + session.recipe().sticking().text());
+        }
     }
 
     private void keep() {

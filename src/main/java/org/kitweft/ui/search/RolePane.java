@@ -28,6 +28,7 @@ import org.kitweft.groove.Role;
 import org.kitweft.pattern.Letter;
 import org.kitweft.pattern.Sticking;
 import org.kitweft.ui.explore.Audition;
+import org.kitweft.ui.explore.ListKeys;
 import org.kitweft.ui.search.FindingRows.Column;
 import org.kitweft.ui.search.FindingRows.Heading;
 import org.kitweft.ui.session.Notices;
@@ -202,15 +203,14 @@ final class RolePane extends JPanel {
                     search();
                 });
         keepSticking.addActionListener(e -> followSession());
-        keep.setToolTipText("Keep the chosen groove in the lesson (*)");
+        keep.setToolTipText("Keep the chosen groove in the lesson " + ListKeys.KEEPS);
         keep.addActionListener(e -> keep());
         table.onChosen(
                 finding -> {
                     Role asked = asked();
                     audition.hear(EDIT, now -> Keeping.taken(now, finding.recipe(), asked));
                 });
-        table.onTake(this::take);
-        table.onKeep(this::keep);
+        table.onKeys(this::take, this::keep);
         hunt.addListener(this::follow);
     }
 
@@ -258,11 +258,12 @@ final class RolePane extends JPanel {
                         .collect(Collectors.joining(", ")));
     }
 
-    /** Now rather than at the bar line, and what is heard afterwards is undone by itself. */
+    /** Now rather than at the bar line. */
     private void take() {
-        audition.now();
-        session.seal();
-        table.chosen().ifPresent(f -> notices.note("In the grid: " + f.recipe().sticking().text()));
+        if (table.chosen().isPresent()) {
+            audition.take();
+            notices.note("In the grid: " + session.recipe().sticking().text());
+        }
     }
 
     private void keep() {

@@ -8,6 +8,7 @@ import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JToggleButton;
@@ -86,9 +87,8 @@ public final class SearchPanel extends JPanel {
         origin.takeFile(path);
     }
 
-    /** The keys go to what is found, or to what is asked. */
-    @Override
-    public void requestFocus() {
-        (backward.isSelected() ? origin.focusTarget() : role.focusTarget()).requestFocus();
+    /** What takes the keys: what is found, or what is asked. */
+    public JComponent focusTarget() {
+        return backward.isSelected() ? origin.focusTarget() : role.focusTarget();
     }
 }

@@ -39,6 +39,8 @@ import org.kitweft.pattern.TextFormatException;
  * @param lesson the open lesson
  * @param item which item of the lesson is being edited, from 0, if one is
  * @param draft the phrase and the band; a section that is open in the grid follows recipe and role
+ * @param own what was in the grid before something is only heard there; empty: what is in the grid
+ *     is the user's own
  */
 public record Session(
         String text,
@@ -49,7 +51,11 @@ public record Session(
         List<Rule> rules,
         Lesson lesson,
         OptionalInt item,
-        PhraseDraft draft) {
+        PhraseDraft draft,
+        Optional<Own> own) {
+
+    /** A recipe and its role as the user made, opened or took them. */
+    public record Own(Recipe recipe, Role role) {}
 
     public Session {
         Objects.requireNonNull(text, "text");
@@ -60,6 +66,7 @@ public record Session(
         rules = List.copyOf(rules);
         Objects.requireNonNull(lesson, "lesson");
         Objects.requireNonNull(item, "item");
+        Objects.requireNonNull(own, "own");
         draft = draft.following(recipe, role);
         if (item.isPresent() && item.getAsInt() >= lesson.items().size()) {
             throw new IllegalArgumentException(
@@ -90,7 +97,8 @@ public record Session(
                 List.of(),
                 new Lesson("", "", List.of()),
                 OptionalInt.empty(),
-                PhraseDraft.NONE);
+                PhraseDraft.NONE,
+                Optional.empty());
     }
 
     /** The sticking, or why the text is none. */
@@ -111,14 +119,16 @@ public record Session(
         } catch (TextFormatException e) {
             read = recipe;
         }
-        return new Session(other, read, tempo, role, choices, rules, lesson, item, draft);
+        return new Session(
+                other, read, tempo, role, choices, rules, lesson, item, draft, Optional.empty());
     }
 
     /** The same with another recipe; the text follows where the sticking is another. */
     public Session with(Recipe other) {
         String written =
                 other.sticking().equals(recipe.sticking()) ? text : other.sticking().text();
-        return new Session(written, other, tempo, role, choices, rules, lesson, item, draft);
+        return new Session(
+                written, other, tempo, role, choices, rules, lesson, item, draft, Optional.empty());
     }
 
     /**
@@ -135,7 +145,8 @@ public record Session(
                 rules,
                 lesson,
                 item,
-                draft.mapped(section -> section.with(swung(section.recipe(), percent))));
+                draft.mapped(section -> section.with(swung(section.recipe(), percent))),
+                own.map(before -> new Own(swung(before.recipe(), percent), before.role())));
     }
 
     private static Recipe swung(Recipe recipe, int percent) {
@@ -154,7 +165,8 @@ public record Session(
                 withoutPins(),
                 lesson,
                 item,
-                draft);
+                draft,
+                Optional.empty());
     }
 
     /** The same on another kit, the phrase too, each letter as it plainly is there. */
@@ -169,7 +181,8 @@ public record Session(
                 withoutPins(),
                 lesson,
                 item,
-                KitChange.on(draft, kit));
+                KitChange.on(draft, kit),
+                Optional.empty());
     }
 
     private List<Rule> withoutPins() {
@@ -192,22 +205,32 @@ public record Session(
 
     /** The same at another tempo. */
     public Session with(Tempo other) {
-        return new Session(text, recipe, other, role, choices, rules, lesson, item, draft);
+        return new Session(text, recipe, other, role, choices, rules, lesson, item, draft, own);
     }
 
     /** The same for another role. */
     public Session with(Role other) {
-        return new Session(text, recipe, tempo, other, choices, rules, lesson, item, draft);
+        return new Session(
+                text,
+                recipe,
+                tempo,
+                other,
+                choices,
+                rules,
+                lesson,
+                item,
+                draft,
+                own.map(before -> new Own(before.recipe(), other)));
     }
 
     /** The same with other sounds to count with. */
     public Session with(Choices other) {
-        return new Session(text, recipe, tempo, role, other, rules, lesson, item, draft);
+        return new Session(text, recipe, tempo, role, other, rules, lesson, item, draft, own);
     }
 
     /** The same with exactly these rules. */
     public Session with(List<Rule> other) {
-        return new Session(text, recipe, tempo, role, choices, other, lesson, item, draft);
+        return new Session(text, recipe, tempo, role, choices, other, lesson, item, draft, own);
     }
 
     /** The same with another lesson: its items and phrases are closed, the phrase built too. */
@@ -221,12 +244,13 @@ public record Session(
                 rules,
                 other,
                 OptionalInt.empty(),
-                draft.withoutPlan());
+                draft.withoutPlan(),
+                Optional.empty());
     }
 
     /** The same with another lesson and the place in it. */
     public Session with(Lesson other, OptionalInt at) {
-        return new Session(text, recipe, tempo, role, choices, rules, other, at, draft);
+        return new Session(text, recipe, tempo, role, choices, rules, other, at, draft, own);
     }
 
     /** The same with the groove of an item of the lesson, to be edited. */
@@ -241,13 +265,25 @@ public record Session(
                 List.of(),
                 lesson,
                 OptionalInt.of(index),
-                draft.withOpen(OptionalInt.empty()).withPlays(false));
+                draft.withOpen(OptionalInt.empty()).withPlays(false),
+                Optional.empty());
     }
 
     /** The same with another phrase or band; what is open in it is in the grid from now on. */
     public Session with(PhraseDraft other) {
         if (other.open().isEmpty() || other.open().equals(draft.open())) {
-            return new Session(text, recipe, tempo, role, choices, rules, lesson, item, other);
+            // A section that is closed keeps what was heard in it: closing it takes that.
+            return new Session(
+                    text,
+                    recipe,
+                    tempo,
+                    role,
+                    choices,
+                    rules,
+                    lesson,
+                    item,
+                    other,
+                    other.open().equals(draft.open()) ? own : Optional.empty());
         }
         PlannedSection shown = other.plan().orElseThrow().sections().get(other.open().getAsInt());
         return new Session(
@@ -259,7 +295,28 @@ public record Session(
                 List.of(),
                 lesson,
                 OptionalInt.empty(),
-                other);
+                other,
+                Optional.empty());
+    }
+
+    /** The same, with what is in the grid now only heard there: it has not been taken yet. */
+    Session heardOver(Session before) {
+        return withOwn(
+                Optional.of(before.own.orElseGet(() -> new Own(before.recipe, before.role))));
+    }
+
+    /** The same, with what is in the grid taken: from now on it is the user's own. */
+    public Session taken() {
+        return own.isEmpty() ? this : withOwn(Optional.empty());
+    }
+
+    /** The same with what is the user's own in the grid: what was only heard is gone. */
+    public Session untaken() {
+        return own.map(before -> with(before.recipe()).with(before.role())).orElse(this);
+    }
+
+    private Session withOwn(Optional<Own> other) {
+        return new Session(text, recipe, tempo, role, choices, rules, lesson, item, draft, other);
     }
 
     /**

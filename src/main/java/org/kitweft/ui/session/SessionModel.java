@@ -90,6 +90,21 @@ public final class SessionModel {
         edit(name, next, true);
     }
 
+    /**
+     * Puts something in the grid to be heard, not taken yet: what is saved with the lesson is what
+     * was there before, until {@link #take} or an edit of the groove. Joins as {@link #keepEditing}
+     * does.
+     */
+    public void hear(String name, Session next) {
+        edit(name, next.heardOver(session()), true);
+    }
+
+    /** Takes what is heard: it is the user's own from now on, and undone together with hearing. */
+    public void take() {
+        edit(undoName().orElse("Take what is heard"), session().taken(), true);
+        seal();
+    }
+
     private void edit(String name, Session next, boolean joins) {
         if (!next.equals(session())) {
             history.edit(name, next, joins);

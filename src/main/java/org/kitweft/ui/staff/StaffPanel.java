@@ -40,12 +40,13 @@ public final class StaffPanel extends JPanel {
     private transient Tasks.Running running = () -> {};
     private transient Optional<Phrase> asked = Optional.empty();
     private double askedWidth;
-    private transient NotationOptions options = NotationOptions.DEFAULT;
+    private transient NotationOptions options;
     private boolean begun;
 
     /**
      * A staff for the session.
      *
+     * @param first how it is written at first
      * @param loader makes the engraver, off the event thread, when it is first needed
      * @param chosen gets the place, in what is written, of a note that is clicked
      */
@@ -53,12 +54,14 @@ public final class StaffPanel extends JPanel {
             SessionModel session,
             Playhead playhead,
             Tasks tasks,
+            NotationOptions first,
             Supplier<Engraver> loader,
             Consumer<Place> chosen) {
         super(new BorderLayout());
         this.session = session;
         this.playhead = playhead;
         this.tasks = tasks;
+        this.options = first;
         this.loader = loader;
         view = new StaffView(playhead);
         view.getAccessibleContext().setAccessibleName("Staff");
@@ -91,8 +94,13 @@ public final class StaffPanel extends JPanel {
                 });
     }
 
+    /** How the staff is written now. */
+    public NotationOptions options() {
+        return options;
+    }
+
     /** Writes the staff so from now on. */
-    void write(NotationOptions other) {
+    private void write(NotationOptions other) {
         options = other;
         asked = Optional.empty();
         engrave();

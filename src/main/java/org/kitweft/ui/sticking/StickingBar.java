@@ -46,6 +46,7 @@ public final class StickingBar extends JPanel {
             new JComboBox<>(new String[] {AS_NEEDED, "1", "2", "4", "8", "12", "16"});
     private final JCheckBox overTheBar = new JCheckBox("Over the bar");
     private final transient List<JComponent> details = new ArrayList<>();
+    private final JLabel stepsLabel;
     private boolean following;
     private boolean broken;
 
@@ -73,7 +74,7 @@ public final class StickingBar extends JPanel {
         choose.addActionListener(e -> chooser.run());
         add(choose, "gaptop 3");
         details.add(choose);
-        detail("Steps", steps, "gaptop 3");
+        stepsLabel = detail("Steps", steps, "gaptop 3");
         meter.setEditable(true);
         detail("Meter", meter, "gaptop 3, w 80!");
         bars.setEditable(true);
@@ -96,7 +97,7 @@ public final class StickingBar extends JPanel {
         follow();
     }
 
-    /** Where not all fits into one row, the field has the first row for itself. */
+    /** Where not all fits into one row, only the chooser stays beside the field. */
     private void breakIfNarrow() {
         int needed = UIScale.scale(LEAST_FIELD);
         for (Component component : getComponents()) {
@@ -109,13 +110,15 @@ public final class StickingBar extends JPanel {
         if (narrow != broken && getLayout() instanceof MigLayout layout) {
             broken = narrow;
             layout.setComponentConstraints(
-                    field, narrow ? "growx, wmin 200, span, wrap" : "growx, wmin 200");
-            layout.setComponentConstraints(choose, narrow ? "gaptop 3, span, split" : "gaptop 3");
+                    field, narrow ? "growx, pushx, wmin 200, span, split 2" : "growx, wmin 200");
+            layout.setComponentConstraints(choose, narrow ? "gaptop 3, wrap" : "gaptop 3");
+            layout.setComponentConstraints(
+                    stepsLabel, narrow ? "gaptop 7, span, split" : "gaptop 7");
             revalidate();
         }
     }
 
-    private void detail(String text, JComponent target, String constraints) {
+    private JLabel detail(String text, JComponent target, String constraints) {
         JLabel label = new JLabel(text);
         label.setLabelFor(target);
         target.getAccessibleContext().setAccessibleName(text);
@@ -123,6 +126,7 @@ public final class StickingBar extends JPanel {
         add(target, constraints);
         details.add(label);
         details.add(target);
+        return label;
     }
 
     private void listen() {

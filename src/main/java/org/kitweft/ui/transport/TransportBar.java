@@ -119,7 +119,7 @@ public final class TransportBar extends JPanel {
     /** What has a size of its own rather than that of its text. */
     private void fixSizes() {
         playButton.setPreferredSize(UIScale.scale(new Dimension(92, 36)));
-        level.setPreferredSize(UIScale.scale(new Dimension(76, 24)));
+        level.setPreferredSize(UIScale.scale(new Dimension(64, 24)));
     }
 
     private void edge() {

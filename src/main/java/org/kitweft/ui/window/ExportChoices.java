@@ -108,8 +108,12 @@ record ExportChoices(int choruses, int countInBars, Set<Part> parts) {
         return seconds;
     }
 
-    /** What of practice goes into the file, by name; empty if nothing does. */
-    static Map<String, String> practice(PlaySettings settings) {
+    /**
+     * What of practice goes into the file, by name; empty if nothing does.
+     *
+     * @param bars of all that plays: those chosen are cut to them, as they are in the file
+     */
+    static Map<String, String> practice(PlaySettings settings, int bars) {
         Map<String, String> lines = new LinkedHashMap<>();
         if (settings.course() instanceof Course.Stepped stepped) {
             lines.put("Tempo", stepped.steps().text());
@@ -132,9 +136,13 @@ record ExportChoices(int choruses, int countInBars, Set<Part> parts) {
             lines.put("Drop out", "every other chorus is silent");
         }
         if (settings.stretch().isCut()) {
+            int from = settings.stretch().firstOf(bars);
+            int to = settings.stretch().lastOf(bars);
             lines.put(
                     "Bars",
-                    "%d to %d".formatted(settings.stretch().from(), settings.stretch().to()));
+                    from == to
+                            ? "%d of %d".formatted(from, bars)
+                            : "%d to %d of %d".formatted(from, to, bars));
         }
         if (settings.stretch().feel().rounds() != settings.stretch().feel().turns()) {
             lines.put("Drums", settings.stretch().feel().words());

@@ -56,7 +56,8 @@ final class ExportCommands {
 
     private void ask(
             String title, String kind, String extension, BiConsumer<Path, ExportChoices> writer) {
-        new ExportDialog(session.phrase(), play.settings())
+        new ExportDialog(
+                        play.wholeBars(), play.settings(), session.session().draft().backing().on())
                 .ask(files.owner(), title)
                 .ifPresent(
                         choices ->
@@ -73,7 +74,7 @@ final class ExportCommands {
         Supplier<Playable> whole = play.whole();
         PlaySettings settings = choices.of(play.settings());
         tasks.run(
-                "Writing " + path.getFileName(),
+                StatusBar.WRITING + path.getFileName(),
                 progress -> {
                     MidiFile.write(Timeline.of(whole.get(), settings), path, true);
                     return path;
@@ -92,7 +93,7 @@ final class ExportCommands {
         PlaySettings settings = choices.of(play.settings());
         Bank.Source source = bank.get();
         tasks.run(
-                "Writing " + path.getFileName(),
+                StatusBar.WRITING + path.getFileName(),
                 progress -> {
                     WaveFile.write(
                             Timeline.of(whole.get(), settings),
@@ -119,7 +120,7 @@ final class ExportCommands {
         StaffExport export =
                 new StaffExport(session.phrase(), proposal(), session.session().tempo());
         tasks.run(
-                "Writing " + path.getFileName(),
+                StatusBar.WRITING + path.getFileName(),
                 progress -> {
                     export.write(
                             path,
@@ -145,7 +146,7 @@ final class ExportCommands {
 
     private void picture(BufferedImage image, Path path) {
         tasks.run(
-                "Writing " + path.getFileName(),
+                StatusBar.WRITING + path.getFileName(),
                 progress -> {
                     SafeFile.write(
                             path,

@@ -24,6 +24,8 @@ final class ExportDialog extends JPanel {
     /** Of the parts, in their order. */
     private static final String MNEMONICS = "dkamp";
 
+    private static final Set<Part> OF_THE_BAND = Set.of(Part.BASS, Part.COMPING, Part.PUNCHES);
+
     private final transient Phrase phrase;
     private final transient PlaySettings heard;
     private final JSpinner choruses;
@@ -32,9 +34,11 @@ final class ExportDialog extends JPanel {
     private final JLabel length = new JLabel();
 
     /**
+     * @param phrase all that plays
      * @param heard how it plays now
+     * @param band whether a band plays along
      */
-    ExportDialog(Phrase phrase, PlaySettings heard) {
+    ExportDialog(Phrase phrase, PlaySettings heard, boolean band) {
         super(new MigLayout("insets 0, gapy 8, wrap 2", "[]12[left,grow]"));
         this.phrase = phrase;
         this.heard = heard;
@@ -52,8 +56,8 @@ final class ExportDialog extends JPanel {
         row("Choruses", 'C', choruses);
         row("Count-in, bars", 'n', countIn);
         add(new JLabel("In the file"), "top");
-        add(parts(first));
-        ExportChoices.practice(heard)
+        add(parts(first, band));
+        ExportChoices.practice(heard, phrase.bars())
                 .forEach(
                         (name, value) -> {
                             add(new JLabel(name));
@@ -75,12 +79,17 @@ final class ExportDialog extends JPanel {
         add(spinner);
     }
 
-    private JPanel parts(ExportChoices first) {
+    private JPanel parts(ExportChoices first, boolean band) {
         JPanel boxes = new JPanel(new MigLayout("insets 0, gapx 10"));
         for (Part part : Part.values()) {
-            JCheckBox box = new JCheckBox(part.id(), first.parts().contains(part));
+            boolean plays = band || !OF_THE_BAND.contains(part);
+            JCheckBox box = new JCheckBox(part.id(), plays && first.parts().contains(part));
             box.setMnemonic(MNEMONICS.charAt(part.ordinal()));
-            box.setToolTipText("Leave the %s out to play that part yourself".formatted(part.id()));
+            box.setEnabled(plays);
+            box.setToolTipText(
+                    plays
+                            ? "Leave the %s out to play that part yourself".formatted(part.id())
+                            : "No band plays along: it is put on in the Band tab");
             box.addActionListener(e -> follow());
             parts.put(part, box);
             boxes.add(box);

@@ -95,7 +95,7 @@ final class HandoutCommands {
         Lesson lesson = session.session().lesson();
         HandoutSettings settings = page.settings();
         tasks.run(
-                "Writing " + path.getFileName(),
+                StatusBar.WRITING + path.getFileName(),
                 progress -> {
                     Fonts fonts = Fonts.load();
                     Sheets sheets = sheets(lesson, settings, fonts, progress);

@@ -14,6 +14,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
+import org.kitweft.ui.explore.ListKeys;
 import org.kitweft.ui.theme.Paints;
 
 /** Keys at a glance, care for ears and joints, and about the program; made when asked for. */
@@ -65,13 +66,10 @@ final class HelpDialogs {
         row(kit, "I", "pin the stroke, or let it go");
         row(kit, "Shift+I", "pin it on the surface under the cursor");
         row(kit, "Delete", "bring the stroke back");
-        heading(kit, "In the possibilities");
-        row(kit, "Up, Down", "hear the next variation");
-        row(kit, "Enter, S", "keep it in the lesson");
-        heading(kit, "In what is found, and on the ladder");
-        row(kit, "Up, Down", "hear the next, from the next bar on");
-        row(kit, "Enter", "take it");
-        row(kit, "*", "keep it in the lesson; all rungs of a ladder");
+        heading(kit, "In possibilities, search and ladder");
+        for (ListKeys.Told told : ListKeys.TOLD) {
+            row(kit, told.key(), told.text());
+        }
         heading(kit, "In the lesson");
         row(kit, "Enter", "open the item or phrase");
         row(kit, "Alt+Up, Alt+Down", "move it");

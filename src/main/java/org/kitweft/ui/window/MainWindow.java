@@ -89,6 +89,7 @@ public final class MainWindow {
                         status,
                         this::chooseSticking,
                         () -> files.toOpen("Read MIDI file", "MIDI file", "mid", "midi", "smf"),
+                        settings.staff(),
                         tasks);
         panels.weighing().use(settings.weights());
         build();
@@ -233,12 +234,12 @@ public final class MainWindow {
         commands.on(Command.LOOP, () -> play.change(s -> s.withLoops(isLoop() ? 1 : 0)));
         commands.on(Command.PLAY_PHRASE, () -> panels.phrase().plays(!panels.phrase().plays()));
         commands.on(Command.BAND, () -> panels.phrase().band(!panels.phrase().band()));
-        commands.on(Command.GO_PHRASE, panels::goToPhrase);
-        commands.on(Command.GO_BAND, panels::goToBand);
+        commands.on(Command.GO_PHRASE, () -> panels.goTo(Panels.PHRASE));
+        commands.on(Command.GO_BAND, () -> panels.goTo(Panels.BAND));
         commands.on(Command.GO_STICKING, () -> panels.sticking().focusTarget().requestFocus());
         commands.on(Command.GO_KIT, () -> panels.kit().focusTarget().requestFocus());
         commands.on(Command.GO_GROOVE, () -> panels.groove().focusTarget().requestFocus());
-        commands.on(Command.GO_POSSIBILITIES, panels::goToPossibilities);
+        commands.on(Command.GO_POSSIBILITIES, () -> panels.goTo(Panels.POSSIBILITIES));
         commands.on(Command.GO_SEARCH, () -> panels.goTo(Panels.SEARCH));
         commands.on(Command.GO_LADDER, () -> panels.goTo(Panels.LADDER));
         commands.on(Command.GO_MIXER, () -> panels.goTo(Panels.MIXER));
@@ -382,6 +383,7 @@ public final class MainWindow {
                         .withTempo(session.session().tempo().beatsPerMinute())
                         .withLessonDrawer(panels.isLessonShown())
                         .with(panels.weighing().weights())
+                        .withStaff(panels.written())
                         .withFolder(files.folder())
                         .withMix(MixText.print(play.settings().mix()))
                         .withWindow(

@@ -6,6 +6,7 @@ import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
+import org.kitweft.score.model.NotationOptions;
 import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.session.Session;
@@ -29,7 +30,14 @@ public final class OffScreen {
         PlayModel play = new PlayModel(session, playhead, Runnable::run, status);
         Panels panels =
                 new Panels(
-                        session, playhead, play, status, () -> {}, Optional::empty, Tasks.DIRECT);
+                        session,
+                        playhead,
+                        play,
+                        status,
+                        () -> {},
+                        Optional::empty,
+                        NotationOptions.DEFAULT,
+                        Tasks.DIRECT);
         panels.begin();
         panels.setSize(size);
         layOut(panels);

@@ -6,11 +6,18 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.Graphics;
+import java.awt.Insets;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.beans.PropertyChangeEvent;
+import java.beans.PropertyChangeListener;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.BorderFactory;
@@ -20,8 +27,11 @@ import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
 import javax.swing.KeyStroke;
+import javax.swing.LayoutFocusTraversalPolicy;
+import javax.swing.SwingUtilities;
 import org.kitweft.score.engrave.Engraver;
 import org.kitweft.score.engrave.Fonts;
+import org.kitweft.score.model.NotationOptions;
 import org.kitweft.ui.explore.Exploring;
 import org.kitweft.ui.explore.PossibilitiesPanel;
 import org.kitweft.ui.explore.VariationPanel;
@@ -45,6 +55,7 @@ import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.staff.StaffPanel;
 import org.kitweft.ui.sticking.StickingBar;
 import org.kitweft.ui.task.Tasks;
+import org.kitweft.ui.theme.HighEnough;
 import org.kitweft.ui.transport.TransportBar;
 
 /**
@@ -54,18 +65,26 @@ import org.kitweft.ui.transport.TransportBar;
  */
 final class Panels extends JPanel {
     private static final long serialVersionUID = 1;
+    static final String POSSIBILITIES = "Possibilities";
+    static final String PHRASE = "Phrase";
+    static final String BAND = "Band";
     static final String SEARCH = "Search";
     static final String LADDER = "Ladder";
     static final String MIXER = "Mixer";
     static final String PRACTICE = "Practice";
-    private static final String PHRASE = "Phrase";
-    private static final String BAND = "Band";
+    private static final String FOCUS_OWNER = "permanentFocusOwner";
+    private static final Insets TAB_INSETS = new Insets(4, 9, 4, 9);
     private static final double KIT_SHARE = 0.36;
     private static final double UPPER_SHARE = 0.58;
     private static final double GROOVE_SHARE = 0.67;
     private static final double KIT_SHARE_LARGE = 0.42;
     private static final double LARGE = 1.7;
     private static final double LARGE_KIT = 1.25;
+
+    /** Below this height, in pixels at 100 %, kit, groove and tabs scroll rather than shrink. */
+    private static final int LEAST = 540;
+
+    private static final int LEAST_LARGE = 320;
 
     private final transient SessionModel session;
     private final transient Notices notices;
@@ -81,13 +100,14 @@ final class Panels extends JPanel {
     private final TransportBar transport;
     private final StatusBar status;
     private final JTabbedPane lower = new JTabbedPane();
-    private final transient List<Supplier<JComponent>> tabs = new ArrayList<>();
+    private final transient List<Supplier<Tab>> tabs = new ArrayList<>();
+    private final transient Map<String, Tab> shownOnce = new HashMap<>();
+    private final HighEnough middle = new HighEnough(new BorderLayout(), this::leastHeight);
+    private final transient PropertyChangeListener focus = this::followFocus;
     private final StaffPanel staff;
-    private final JSplitPane written;
     private final JSplitPane sides;
     private final JSplitPane levels;
     private transient Supplier<LessonPanel> lesson;
-    private transient Supplier<JComponent> listOfVariations = () -> lower;
     private transient Optional<Runnable> firstLook = Optional.empty();
     private boolean large;
     private int usualLevel;
@@ -100,6 +120,7 @@ final class Panels extends JPanel {
             StatusBar status,
             Runnable chooser,
             Supplier<Optional<Path>> midiFile,
+            NotationOptions written,
             Tasks tasks) {
         super(new BorderLayout());
         this.session = session;
@@ -120,16 +141,17 @@ final class Panels extends JPanel {
                         session,
                         playhead,
                         tasks,
+                        written,
                         () -> new Engraver(Fonts.load()),
                         place -> phrase.clicked(place, p -> groove.goTo(p.bar(), p.step())));
-        written = new JSplitPane(JSplitPane.VERTICAL_SPLIT, groove, staff);
-        written.setResizeWeight(GROOVE_SHARE);
-        sides = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, kit, written);
+        JSplitPane bars = new JSplitPane(JSplitPane.VERTICAL_SPLIT, groove, staff);
+        bars.setResizeWeight(GROOVE_SHARE);
+        sides = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, kit, bars);
         sides.setResizeWeight(KIT_SHARE);
         fillLower();
         levels = new JSplitPane(JSplitPane.VERTICAL_SPLIT, sides, lower);
         levels.setResizeWeight(UPPER_SHARE);
-        for (JSplitPane split : new JSplitPane[] {written, sides, levels}) {
+        for (JSplitPane split : new JSplitPane[] {bars, sides, levels}) {
             split.setBorder(BorderFactory.createEmptyBorder());
             split.setContinuousLayout(true);
             // Keys of split panes that are commands here: they would swallow them.
@@ -138,8 +160,11 @@ final class Panels extends JPanel {
             split.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
                     .put(KeyStroke.getKeyStroke("F8"), "none");
         }
-        add(sticking, BorderLayout.NORTH);
-        add(levels, BorderLayout.CENTER);
+        middle.add(sticking, BorderLayout.NORTH);
+        middle.add(levels, BorderLayout.CENTER);
+        JScrollPane all = scrolling(middle);
+        all.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        add(all, BorderLayout.CENTER);
         JPanel foot = new JPanel(new BorderLayout());
         foot.add(transport, BorderLayout.CENTER);
         foot.add(status, BorderLayout.SOUTH);
@@ -163,21 +188,47 @@ final class Panels extends JPanel {
                 });
     }
 
-    /** Tabs are empty until they are shown; the first one until {@link #begin()}. */
-    private void fillLower() {
-        tab("Possibilities", this::possibilities);
-        tab("Voicing", () -> scrolling(new VoicingTable(session, notices)));
-        tab("Layers", () -> scrolling(new LayerTable(session, notices)));
-        tab(PHRASE, () -> scrolling(new PhrasePanel(phrase, playhead, this::keepPhrase)));
-        tab(BAND, () -> scrolling(new BandPanel(session)));
-        tab(SEARCH, this::search);
-        tab(LADDER, () -> new LadderPanel(session, playhead, tasks, notices));
-        tab(MIXER, () -> scrolling(new MixerPanel(play)));
-        tab(PRACTICE, () -> scrolling(new PracticePanel(session, play)));
-        lower.addChangeListener(e -> make(lower.getSelectedIndex()));
+    /**
+     * A lower tab.
+     *
+     * @param content what it shows
+     * @param focus what takes the keys when one goes to it
+     */
+    private record Tab(JComponent content, Supplier<Component> focus) {
+
+        /** The first part that can take the keys does. */
+        static Tab of(JComponent content) {
+            return new Tab(
+                    scrolling(content),
+                    () ->
+                            Objects.requireNonNullElse(
+                                    new LayoutFocusTraversalPolicy().getFirstComponent(content),
+                                    content));
+        }
     }
 
-    private void tab(String name, Supplier<JComponent> content) {
+    /** Tabs are empty until they are shown; the first one until {@link #begin()}. */
+    private void fillLower() {
+        lower.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
+        lower.putClientProperty("JTabbedPane.tabInsets", TAB_INSETS);
+        lower.getAccessibleContext().setAccessibleName("What can be done with the groove");
+        tab(POSSIBILITIES, this::possibilities);
+        tab("Voicing", () -> Tab.of(new VoicingTable(session, notices)));
+        tab("Layers", () -> Tab.of(new LayerTable(session, notices)));
+        tab(PHRASE, this::phraseTab);
+        tab(BAND, this::bandTab);
+        tab(SEARCH, this::search);
+        tab(LADDER, this::ladder);
+        tab(MIXER, this::mixer);
+        tab(PRACTICE, () -> Tab.of(new PracticePanel(session, play)));
+        lower.addChangeListener(
+                e -> {
+                    make(lower.getSelectedIndex());
+                    middle.bringIntoSight(lower);
+                });
+    }
+
+    private void tab(String name, Supplier<Tab> content) {
         lower.addTab(name, new JPanel());
         tabs.add(content);
     }
@@ -188,35 +239,58 @@ final class Panels extends JPanel {
         staff.begin();
     }
 
-    private void make(int index) {
-        if (lower.getComponentAt(index) instanceof JPanel panel && panel.getComponentCount() == 0) {
-            lower.setComponentAt(index, tabs.get(index).get());
-        }
-    }
-
-    private SearchPanel search() {
-        return new SearchPanel(session, playhead, tasks, notices, System::nanoTime, midiFile);
+    private Tab make(int index) {
+        return shownOnce.computeIfAbsent(
+                lower.getTitleAt(index),
+                name -> {
+                    Tab tab = tabs.get(index).get();
+                    lower.setComponentAt(index, tab.content());
+                    return tab;
+                });
     }
 
     /** Shows a lower tab and gives it the keys. */
     void goTo(String tab) {
-        lower.setSelectedIndex(lower.indexOfTab(tab));
-        lower.getSelectedComponent().requestFocus();
+        int index = lower.indexOfTab(tab);
+        lower.setSelectedIndex(index);
+        Tab shown = make(index);
+        middle.bringIntoSight(lower);
+        shown.focus().get().requestFocus();
     }
 
-    private PossibilitiesPanel possibilities() {
+    private Tab phraseTab() {
+        PhrasePanel panel = new PhrasePanel(phrase, playhead, this::keepPhrase);
+        return new Tab(scrolling(panel), panel::focusTarget);
+    }
+
+    private Tab bandTab() {
+        BandPanel panel = new BandPanel(session);
+        return new Tab(scrolling(panel), panel::focusTarget);
+    }
+
+    private Tab search() {
+        SearchPanel panel =
+                new SearchPanel(session, playhead, tasks, notices, System::nanoTime, midiFile);
+        return new Tab(panel, panel::focusTarget);
+    }
+
+    private Tab mixer() {
+        MixerPanel panel = new MixerPanel(play);
+        return new Tab(scrolling(panel), panel::focusTarget);
+    }
+
+    private Tab ladder() {
+        LadderPanel panel = new LadderPanel(session, playhead, tasks, notices);
+        return new Tab(panel, panel::focusTarget);
+    }
+
+    private Tab possibilities() {
         Exploring exploring = new Exploring(session, tasks);
         exploring.addListener(() -> groove.show(exploring.ways()));
         VariationPanel variations =
-                new VariationPanel(session, exploring, weighing, playhead, tasks, System::nanoTime);
-        listOfVariations = variations::focusTarget;
-        return new PossibilitiesPanel(session, variations);
-    }
-
-    /** The list of variations gets the keys. */
-    void goToPossibilities() {
-        lower.setSelectedIndex(0);
-        listOfVariations.get().requestFocusInWindow();
+                new VariationPanel(
+                        session, exploring, weighing, playhead, tasks, System::nanoTime, notices);
+        return new Tab(new PossibilitiesPanel(session, variations), variations::focusTarget);
     }
 
     /** What counts for a role, as the user weighs it. */
@@ -235,29 +309,40 @@ final class Panels extends JPanel {
         lesson().keepPhrase();
     }
 
+    /** How the staff is written. */
+    NotationOptions written() {
+        return staff.options();
+    }
+
     /** The phrase being built. */
     PhraseModel phrase() {
         return phrase;
     }
 
-    /** Shows the phrase and gives it the keys. */
-    void goToPhrase() {
-        if (shown(PHRASE) instanceof PhrasePanel panel) {
-            panel.focusTarget().requestFocus();
-        }
+    private int leastHeight() {
+        return sticking.getPreferredSize().height + UIScale.scale(large ? LEAST_LARGE : LEAST);
     }
 
-    /** Shows the band and gives it the keys. */
-    void goToBand() {
-        if (shown(BAND) instanceof BandPanel panel) {
-            panel.focusTarget().requestFocus();
-        }
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        KeyboardFocusManager.getCurrentKeyboardFocusManager()
+                .addPropertyChangeListener(FOCUS_OWNER, focus);
     }
 
-    private Component shown(String tab) {
-        lower.setSelectedIndex(lower.indexOfTab(tab));
-        Component made = lower.getSelectedComponent();
-        return made instanceof JScrollPane scroll ? scroll.getViewport().getView() : made;
+    @Override
+    public void removeNotify() {
+        KeyboardFocusManager.getCurrentKeyboardFocusManager()
+                .removePropertyChangeListener(FOCUS_OWNER, focus);
+        super.removeNotify();
+    }
+
+    /** Where the window is too low for everything, what has the keys is in sight. */
+    private void followFocus(PropertyChangeEvent event) {
+        if (event.getNewValue() instanceof Component owner
+                && SwingUtilities.isDescendingFrom(owner, middle)) {
+            middle.bringIntoSight(owner);
+        }
     }
 
     /** Is called once, when the panels have been seen for the first time. */
@@ -276,7 +361,7 @@ final class Panels extends JPanel {
         LessonPanel made = new LessonPanel(session);
         made.setPreferredSize(UIScale.scale(new Dimension(290, 100)));
         made.setVisible(false);
-        add(made, BorderLayout.EAST);
+        middle.add(made, BorderLayout.EAST);
         lesson = () -> made;
         return made;
     }
@@ -296,7 +381,7 @@ final class Panels extends JPanel {
 
     /** Whether the lesson drawer is shown. */
     boolean isLessonShown() {
-        for (Component component : getComponents()) {
+        for (Component component : middle.getComponents()) {
             if (component instanceof LessonPanel) {
                 return component.isVisible();
             }
@@ -350,9 +435,5 @@ final class Panels extends JPanel {
 
     TransportBar transport() {
         return transport;
-    }
-
-    JTabbedPane lower() {
-        return lower;
     }
 }

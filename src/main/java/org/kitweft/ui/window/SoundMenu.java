@@ -95,7 +95,7 @@ final class SoundMenu {
 
     private void exportBank(Path path) {
         tasks.run(
-                "Writing " + path.getFileName(),
+                StatusBar.WRITING + path.getFileName(),
                 progress -> BuiltInBank.export(BuiltIn.ofTheUser().bytes(), path, true),
                 written -> notices.note("Written: " + written.toAbsolutePath()),
                 failure -> notices.fault(Faults.line("cannot write", path, failure)));

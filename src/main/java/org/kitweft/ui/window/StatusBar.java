@@ -17,6 +17,9 @@ final class StatusBar extends JPanel implements Notices, SwingTasks.Display {
     private static final long serialVersionUID = 1;
     private static final int STEPS = 1000;
 
+    /** How the names of work begin that writes a file, which is there whole or not at all. */
+    static final String WRITING = "Writing ";
+
     private final JLabel line = new JLabel(" ");
     private final JLabel work = new JLabel();
     private final JProgressBar progress = new JProgressBar(0, STEPS);
@@ -62,7 +65,7 @@ final class StatusBar extends JPanel implements Notices, SwingTasks.Display {
     private void stopWork() {
         running.stop();
         ended();
-        note("Stopped; nothing was written");
+        note(work.getText().startsWith(WRITING) ? "Stopped; nothing was written" : "Stopped");
     }
 
     @Override

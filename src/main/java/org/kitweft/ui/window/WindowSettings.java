@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.kitweft.explore.role.RoleWeights;
 import org.kitweft.file.SafeFile;
 import org.kitweft.groove.Tempo;
+import org.kitweft.score.model.NotationOptions;
 import org.kitweft.ui.theme.Theme;
 
 /**
@@ -31,6 +32,7 @@ import org.kitweft.ui.theme.Theme;
  * @param bank the user's own sound bank; empty: the built-in one
  * @param weights what counts for a role
  * @param mix the balance of the mixer, as {@link org.kitweft.ui.mix.MixText} writes it
+ * @param staff how the staff is written
  */
 record WindowSettings(
         int width,
@@ -43,7 +45,8 @@ record WindowSettings(
         String folder,
         String bank,
         RoleWeights weights,
-        String mix) {
+        String mix,
+        NotationOptions staff) {
 
     static final WindowSettings FIRST =
             new WindowSettings(
@@ -57,7 +60,8 @@ record WindowSettings(
                     "",
                     "",
                     RoleWeights.DEFAULT,
-                    "");
+                    "",
+                    NotationOptions.DEFAULT);
 
     private static final int SMALLEST_SIDE = 400;
     private static final int LARGEST_SIDE = 20_000;
@@ -118,7 +122,21 @@ record WindowSettings(
                 p.getProperty("folder", ""),
                 p.getProperty("bank", ""),
                 weights(p.getProperty("weights", "")),
-                p.getProperty("mix", ""));
+                p.getProperty("mix", ""),
+                staff(p));
+    }
+
+    private static NotationOptions staff(Properties p) {
+        NotationOptions first = FIRST.staff();
+        return first.withSticking(ticked(p, "staffSticking", first.sticking()))
+                .withCounting(ticked(p, "staffCounting", first.counting()))
+                .withOneVoice(ticked(p, "staffOneVoice", first.oneVoice()))
+                .withFoldRepeats(ticked(p, "staffRepeats", first.foldRepeats()));
+    }
+
+    private static boolean ticked(Properties p, String key, boolean otherwise) {
+        String text = p.getProperty(key, "");
+        return text.matches("true|false") ? Boolean.parseBoolean(text) : otherwise;
     }
 
     private static int number(Properties p, String key, int otherwise) {
@@ -165,6 +183,10 @@ record WindowSettings(
         p.setProperty("bank", bank);
         p.setProperty("weights", weights.text());
         p.setProperty("mix", mix);
+        p.setProperty("staffSticking", Boolean.toString(staff.sticking()));
+        p.setProperty("staffCounting", Boolean.toString(staff.counting()));
+        p.setProperty("staffOneVoice", Boolean.toString(staff.oneVoice()));
+        p.setProperty("staffRepeats", Boolean.toString(staff.foldRepeats()));
         SafeFile.write(
                 file,
                 SafeFile.Existing.REPLACE,
@@ -187,7 +209,8 @@ record WindowSettings(
                 folder,
                 bank,
                 weights,
-                mix);
+                mix,
+                staff);
     }
 
     WindowSettings withZoom(int other) {
@@ -202,7 +225,8 @@ record WindowSettings(
                 folder,
                 bank,
                 weights,
-                mix);
+                mix,
+                staff);
     }
 
     WindowSettings withFolder(String other) {
@@ -217,7 +241,8 @@ record WindowSettings(
                 other,
                 bank,
                 weights,
-                mix);
+                mix,
+                staff);
     }
 
     WindowSettings withBank(String other) {
@@ -232,7 +257,8 @@ record WindowSettings(
                 folder,
                 other,
                 weights,
-                mix);
+                mix,
+                staff);
     }
 
     WindowSettings withMix(String other) {
@@ -247,12 +273,14 @@ record WindowSettings(
                 folder,
                 bank,
                 weights,
-                other);
+                other,
+                staff);
     }
 
     WindowSettings withLessonDrawer(boolean other) {
         return new WindowSettings(
-                width, height, maximised, theme, zoom, tempo, other, folder, bank, weights, mix);
+                width, height, maximised, theme, zoom, tempo, other, folder, bank, weights, mix,
+                staff);
     }
 
     WindowSettings withTempo(int other) {
@@ -267,7 +295,8 @@ record WindowSettings(
                 folder,
                 bank,
                 weights,
-                mix);
+                mix,
+                staff);
     }
 
     WindowSettings withWindow(int otherWidth, int otherHeight, boolean max) {
@@ -282,7 +311,8 @@ record WindowSettings(
                 folder,
                 bank,
                 weights,
-                mix);
+                mix,
+                staff);
     }
 
     WindowSettings with(RoleWeights other) {
@@ -297,6 +327,23 @@ record WindowSettings(
                 folder,
                 bank,
                 other,
-                mix);
+                mix,
+                staff);
+    }
+
+    WindowSettings withStaff(NotationOptions other) {
+        return new WindowSettings(
+                width,
+                height,
+                maximised,
+                theme,
+                zoom,
+                tempo,
+                lessonDrawer,
+                folder,
+                bank,
+                weights,
+                mix,
+                other);
     }
 }

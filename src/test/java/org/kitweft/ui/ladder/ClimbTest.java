@@ -89,7 +89,7 @@ class ClimbTest {
         Recipe first = recipes().get(0);
         playhead.at(new Place(1, 5), List.of());
         audition.hear("Choose rung", now -> now.with(first));
-        audition.now();
+        audition.take();
         assertThat(session.recipe()).isEqualTo(first);
         session.undo();
         playhead.at(new Place(1, 16), List.of());

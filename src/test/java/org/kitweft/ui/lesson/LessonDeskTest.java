@@ -13,11 +13,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.kitweft.band.Backing;
 import org.kitweft.groove.PhrasePlan;
+import org.kitweft.groove.Recipe;
+import org.kitweft.groove.Role;
 import org.kitweft.groove.RoleVoicings;
 import org.kitweft.groove.Tempo;
 import org.kitweft.lesson.Lesson;
+import org.kitweft.lesson.LessonFile;
 import org.kitweft.lesson.LessonItem;
 import org.kitweft.lesson.LessonPhrase;
+import org.kitweft.pattern.Sticking;
 import org.kitweft.ui.session.PhraseDraft;
 import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
@@ -90,6 +94,68 @@ class LessonDeskTest {
         assertThat(LessonEdits.remove(up, 0).item()).isEqualTo(OptionalInt.of(0));
         assertThat(LessonEdits.remove(up, 1).item()).isEmpty();
         assertThat(LessonEdits.move(three, 2, 1)).isEqualTo(three);
+    }
+
+    @Test
+    void whatIsOnlyHeardIsNotSavedInPlaceOfTheOpenItem() throws IOException {
+        addGroove();
+        Recipe own = session.recipe();
+        Recipe heard = own.with(Sticking.parse("RRLL"));
+        Recipe other = own.with(Sticking.parse("RLLR"));
+        session.hear("Choose variation", session.session().with(other).with(Role.FILL));
+        session.hear("Choose variation", session.session().with(heard).with(Role.FILL));
+        assertThat(LessonEdits.hasChanges(session.session())).isFalse();
+        desk.save(folder.resolve("heard.kitweft"), false);
+        assertThat(session.recipe()).as("it goes on being heard").isEqualTo(heard);
+        assertThat(savedItem("heard.kitweft").recipe()).isEqualTo(own);
+        assertThat(savedItem("heard.kitweft").role()).isEqualTo(Role.TIME);
+
+        session.take();
+        desk.save(folder.resolve("taken.kitweft"), false);
+        assertThat(savedItem("taken.kitweft").recipe()).isEqualTo(heard);
+        assertThat(savedItem("taken.kitweft").role()).isEqualTo(Role.FILL);
+    }
+
+    @Test
+    void anEditOfWhatIsHeardTakesIt() throws IOException {
+        addGroove();
+        session.hear("Choose", session.session().with(session.recipe().with(Sticking.parse("RR"))));
+        session.edit("Type", session.session().typed("RRL"));
+        desk.save(folder.resolve("edited.kitweft"), false);
+        assertThat(savedItem("edited.kitweft").recipe().sticking().text()).isEqualTo("RRL");
+    }
+
+    @Test
+    void tempoAndSwingGoIntoTheItemWhileSomethingElseIsHeard() throws IOException {
+        addGroove();
+        Recipe own = session.recipe();
+        session.hear("Choose", session.session().with(own.with(Sticking.parse("RRLL"))));
+        session.edit("Tempo", session.session().with(new Tempo(77)));
+        session.edit("Swing", session.session().withSwing(60));
+        desk.save(folder.resolve("swung.kitweft"), false);
+        assertThat(savedItem("swung.kitweft").tempo()).isEqualTo(new Tempo(77));
+        assertThat(savedItem("swung.kitweft").recipe())
+                .isEqualTo(own.with(own.grid().withSwing(60)));
+    }
+
+    @Test
+    void whatIsHeardInAnOpenSectionIsNotSavedWithThePhrase() throws IOException {
+        makePhrase(8);
+        session.edit(
+                "Open",
+                session.session().with(session.session().draft().withOpen(OptionalInt.of(0))));
+        PhrasePlan own = session.session().draft().plan().orElseThrow();
+        session.hear(
+                "Choose", session.session().with(session.recipe().with(Sticking.parse("RRLL"))));
+        assertThat(session.session().draft().plan().orElseThrow()).isNotEqualTo(own);
+        Path file = folder.resolve("phrase.kitweft");
+        desk.save(file, false);
+        assertThat(LessonFile.read(file).phrases().get(0).plan()).isEqualTo(own);
+        assertThat(session.recipe().sticking().text()).isEqualTo("RRLL");
+    }
+
+    private LessonItem savedItem(String name) throws IOException {
+        return LessonFile.read(folder.resolve(name)).items().get(0);
     }
 
     private void makePhrase(int bars) {

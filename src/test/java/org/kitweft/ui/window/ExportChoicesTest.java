@@ -3,11 +3,17 @@ package org.kitweft.ui.window;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.awt.Component;
+import java.awt.Container;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import javax.swing.JCheckBox;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.kitweft.band.BandNote;
 import org.kitweft.band.BandPart;
 import org.kitweft.groove.Feel;
@@ -92,18 +98,50 @@ class ExportChoicesTest {
 
     @Test
     void whatOfPracticeGoesIntoTheFileIsSaid() {
-        assertThat(ExportChoices.practice(HEARD)).isEmpty();
+        assertThat(ExportChoices.practice(HEARD, 8)).isEmpty();
         Practice practice = new Practice(new Tempo(60), 10, 3, new Tempo(90), true);
         assertThat(
                         ExportChoices.practice(
                                 HEARD.withCourse(new Course.Practised(practice))
-                                        .withStretch(new Stretch(2, 3, Feel.DOUBLE_TIME))))
+                                        .withStretch(new Stretch(2, 3, Feel.DOUBLE_TIME)),
+                                8))
                 .isEqualTo(
                         Map.of(
                                 "Tempo", "60 to 90, 10 faster every 3 choruses",
                                 "Drop out", "every other chorus is silent",
-                                "Bars", "2 to 3",
+                                "Bars", "2 to 3 of 8",
                                 "Drums", "double time"));
+    }
+
+    /** {@code Stretch}: bars beyond the end are cut off; a beginning beyond it is the whole. */
+    @ParameterizedTest
+    @CsvSource({"2, 30, 2 to 8 of 8", "8, 9, 8 of 8", "9, 12, 1 to 8 of 8", "3, 3, 3 of 8"})
+    void barsAreNamedAsTheyAreInTheFile(int from, int to, String told) {
+        PlaySettings heard = HEARD.withStretch(new Stretch(from, to, Feel.AS_WRITTEN));
+        assertThat(ExportChoices.practice(heard, 8)).containsEntry("Bars", told);
+    }
+
+    @Test
+    void partsOfTheBandAreOfferedOnlyWhereItPlays() {
+        ExportDialog alone = new ExportDialog(PHRASE, HEARD, false);
+        assertThat(alone.choices().parts()).doesNotContain(Part.BASS, Part.COMPING, Part.PUNCHES);
+        ExportDialog together = new ExportDialog(PHRASE, HEARD, true);
+        assertThat(together.choices().parts()).contains(Part.BASS, Part.COMPING, Part.PUNCHES);
+        assertThat(offered(alone)).containsExactly("drums", "click");
+        assertThat(offered(together))
+                .containsExactly("drums", "click", "bass", "comping", "punches");
+    }
+
+    private static List<String> offered(Container within) {
+        List<String> names = new ArrayList<>();
+        for (Component child : within.getComponents()) {
+            if (child instanceof JCheckBox box && box.isEnabled()) {
+                names.add(box.getText());
+            } else if (child instanceof Container inner) {
+                names.addAll(offered(inner));
+            }
+        }
+        return names;
     }
 
     @Test

@@ -19,10 +19,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JScrollBar;
 import javax.swing.JScrollPane;
+import javax.swing.JSlider;
+import javax.swing.JSpinner;
 import javax.swing.JTabbedPane;
+import javax.swing.JTable;
+import javax.swing.JViewport;
+import javax.swing.SwingUtilities;
+import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -30,12 +42,14 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.kitweft.band.Backing;
 import org.kitweft.groove.Place;
 import org.kitweft.kit.Limb;
+import org.kitweft.score.model.NotationOptions;
 import org.kitweft.ui.play.FakePlayer;
 import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.task.Tasks;
+import org.kitweft.ui.theme.HighEnough;
 import org.kitweft.ui.theme.Inks;
 import org.kitweft.ui.theme.LimbColors;
 import org.kitweft.ui.theme.Theme;
@@ -66,6 +80,7 @@ class PanelPaintTest {
                             status,
                             () -> {},
                             Optional::empty,
+                            NotationOptions.DEFAULT,
                             Tasks.DIRECT);
         }
 
@@ -207,6 +222,25 @@ class PanelPaintTest {
         }
     }
 
+    private static JTabbedPane tabs(Container within) {
+        return find(within, JTabbedPane.class, lower -> true).get(0);
+    }
+
+    /** All components of a kind, in their order. */
+    private static <C extends Component> List<C> find(
+            Container within, Class<C> type, Predicate<C> which) {
+        List<C> found = new ArrayList<>();
+        for (Component child : within.getComponents()) {
+            if (type.isInstance(child) && which.test(type.cast(child))) {
+                found.add(type.cast(child));
+            }
+            if (child instanceof Container inner) {
+                found.addAll(find(inner, type, which));
+            }
+        }
+        return found;
+    }
+
     private static void press(Container within, String text) {
         for (AbstractButton button : buttons(within)) {
             if (button.getText().equals(text)) {
@@ -249,12 +283,12 @@ class PanelPaintTest {
                         width,
                         height,
                         stage -> {
-                            JTabbedPane lower = stage.panels.lower();
-                            lower.setSelectedIndex(lower.indexOfTab(tab));
+                            stage.panels.goTo(tab);
                             stage.panels.doLayout();
                             stage.layOut();
                             stage.layOut();
-                            JScrollPane scroll = (JScrollPane) lower.getSelectedComponent();
+                            JScrollPane scroll =
+                                    (JScrollPane) tabs(stage.panels).getSelectedComponent();
                             Dimension view = scroll.getViewport().getView().getPreferredSize();
                             assertThat(view.height).isLessThanOrEqualTo(scroll.getHeight());
                             return stage.paint();
@@ -283,7 +317,7 @@ class PanelPaintTest {
                         height,
                         stage -> {
                             stage.panels.phrase().makeOfOne();
-                            stage.panels.goToPhrase();
+                            stage.panels.goTo(Panels.PHRASE);
                             stage.playhead.at(new Place(5, 9), Optional.empty(), List.of());
                         });
         write(image, "phrase-" + theme + "-" + zoom);
@@ -332,7 +366,7 @@ class PanelPaintTest {
                         now.draft()
                                 .with(Backing.DEFAULT.withOn(true).withStyle(style))
                                 .typed(chords)));
-        stage.panels.goToBand();
+        stage.panels.goTo(Panels.BAND);
     }
 
     /** What the panels look like once something was done and everything has its place again. */
@@ -360,6 +394,149 @@ class PanelPaintTest {
     private static void write(BufferedImage image, String name) throws IOException {
         Path folder = Files.createDirectories(Path.of("target", "screenshots"));
         ImageIO.write(image, "png", folder.resolve(name + ".png").toFile());
+    }
+
+    private static final List<String> TABS =
+            List.of(
+                    "Possibilities",
+                    "Voicing",
+                    "Layers",
+                    "Phrase",
+                    "Band",
+                    "Search",
+                    "Ladder",
+                    "Mixer",
+                    "Practice");
+
+    @Test
+    void whateverTakesTheKeysHasANameForThoseWhoDoNotSeeIt() throws Exception {
+        List<String> nameless =
+                with(
+                        Theme.LIGHT,
+                        100,
+                        1280,
+                        800,
+                        stage -> {
+                            stage.panels.phrase().makeOfOne();
+                            stage.panels.showLesson(true);
+                            TABS.forEach(stage.panels::goTo);
+                            return find(stage.panels, JComponent.class, c -> nameless(c)).stream()
+                                    .map(c -> c.getClass().getName() + " in " + owner(c))
+                                    .distinct()
+                                    .toList();
+                        });
+        assertThat(nameless).isEmpty();
+    }
+
+    /** Parts that others are made of, and what only holds others, need no name. */
+    private static boolean nameless(JComponent c) {
+        boolean partOfAnother =
+                SwingUtilities.getAncestorOfClass(JSpinner.class, c) != null
+                        || SwingUtilities.getAncestorOfClass(JComboBox.class, c) != null
+                        || SwingUtilities.getAncestorOfClass(JScrollBar.class, c) != null;
+        boolean operated =
+                c instanceof AbstractButton
+                        || c instanceof JTextComponent
+                        || c instanceof JComboBox
+                        || c instanceof JSpinner
+                        || c instanceof JSlider
+                        || c instanceof JList
+                        || c instanceof JTable
+                        || c.getInputMap().size() > 0;
+        String name = c.getAccessibleContext() == null ? "" : accessibleName(c);
+        return operated && !partOfAnother && c.isFocusable() && name.isBlank();
+    }
+
+    private static String accessibleName(JComponent c) {
+        return Optional.ofNullable(c.getAccessibleContext().getAccessibleName()).orElse("");
+    }
+
+    private static String owner(Component c) {
+        Component at = c;
+        while (at != null && !at.getClass().getName().startsWith("org.kitweft")) {
+            at = at.getParent();
+        }
+        return String.valueOf(at == null ? null : at.getClass().getSimpleName());
+    }
+
+    @Test
+    void mnemonicsDoNotClashWithinATabNorWithMenus() throws Exception {
+        List<String> clashes =
+                with(
+                        Theme.LIGHT,
+                        100,
+                        1280,
+                        800,
+                        stage -> {
+                            stage.panels.phrase().makeOfOne();
+                            List<String> twice = new ArrayList<>();
+                            for (String tab : TABS) {
+                                stage.panels.goTo(tab);
+                                stage.layOut();
+                                Map<Integer, String> taken = new LinkedHashMap<>();
+                                "FEKPVH".chars().forEach(key -> taken.put(key, "a menu"));
+                                for (JComponent c :
+                                        find(stage.panels, JComponent.class, x -> true)) {
+                                    int key = seen(c) ? mnemonic(c) : 0;
+                                    String before = key == 0 ? null : taken.put(key, text(c));
+                                    if (before != null) {
+                                        twice.add(
+                                                "%s: Alt+%c is %s and %s"
+                                                        .formatted(tab, key, before, text(c)));
+                                    }
+                                }
+                            }
+                            return twice;
+                        });
+        assertThat(clashes).isEmpty();
+    }
+
+    /** As {@code isShowing} says, but for the window that is not there. */
+    private static boolean seen(Component c) {
+        for (Component at = c; at != null; at = at.getParent()) {
+            if (!at.isVisible()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static int mnemonic(JComponent c) {
+        if (c instanceof AbstractButton button) {
+            return button.getMnemonic();
+        }
+        return c instanceof JLabel label ? label.getDisplayedMnemonic() : 0;
+    }
+
+    private static String text(JComponent c) {
+        return c instanceof AbstractButton button ? button.getText() : ((JLabel) c).getText();
+    }
+
+    /** At 200 % on a small screen the middle scrolls, and each tab has the room it needs. */
+    @Test
+    void largeTypeOnASmallScreenLeavesTheTabsTheirRoom() throws Exception {
+        int[] heights =
+                with(
+                        Theme.LIGHT,
+                        200,
+                        1280,
+                        800,
+                        stage -> {
+                            stage.panels.goTo("Mixer");
+                            stage.layOut();
+                            JTabbedPane lower = tabs(stage.panels);
+                            HighEnough middle =
+                                    find(stage.panels, HighEnough.class, m -> true).get(0);
+                            return new int[] {
+                                lower.getHeight(),
+                                middle.getHeight(),
+                                middle.getParent().getHeight(),
+                                ((JViewport) middle.getParent()).getViewPosition().y
+                            };
+                        });
+        assertThat(heights[0]).as("the tabs").isGreaterThan(380);
+        assertThat(heights[1]).as("the middle scrolls").isGreaterThan(heights[2]);
+        assertThat(heights[3]).as("and has scrolled to the tab").isGreaterThan(100);
     }
 
     @Test

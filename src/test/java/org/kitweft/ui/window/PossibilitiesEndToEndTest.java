@@ -111,10 +111,14 @@ class PossibilitiesEndToEndTest {
                 .doesNotContain("stop", "play");
         screenshot("possibilities-heard.png");
 
+        assertThat(on(window.session()::session).own()).as("it is only heard").isPresent();
         press(KeyEvent.VK_ENTER);
-        await("Enter keeps it", () -> items() == 1);
+        await("Enter takes it", () -> window.session().session().own().isEmpty());
+        assertThat(on(this::items)).isZero();
         press(KeyEvent.VK_S);
-        await("S keeps it as well", () -> items() == 2);
+        await("S keeps it", () -> items() == 1);
+        press(KeyEvent.VK_SHIFT, KeyEvent.VK_8);
+        await("* keeps it as well", () -> items() == 2);
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
         await("keeping is undone", () -> items() == 1);
         press(KeyEvent.VK_SPACE);

@@ -154,6 +154,40 @@ class WindowEndToEndTest {
         screenshot("search-groove.png");
     }
 
+    /** Split panes and tables have F2, F6 and F8 for themselves; here they are commands. */
+    @Test
+    void keysOfTheWindowReachEveryTabAndGiveItTheKeys() throws Exception {
+        int tempo = tempo();
+        press(KeyEvent.VK_F7);
+        await("the variations have the keys", () -> focusName().equals("Variations"));
+        press(KeyEvent.VK_F6);
+        await("the mixer has the keys", () -> focusName().startsWith("Drums"));
+        press(KeyEvent.VK_SHIFT, KeyEvent.VK_F6);
+        await("practice has the keys", () -> focusName().equals("Steady"));
+        press(KeyEvent.VK_SHIFT, KeyEvent.VK_F12);
+        await("the rungs have the keys", () -> focusName().equals("Rungs of the ladder"));
+        press(KeyEvent.VK_F8);
+        robot.delay(400);
+        press(KeyEvent.VK_F8);
+        await("F8 taps the tempo from a table", () -> tempo() != tempo);
+        press(KeyEvent.VK_SPACE);
+        await("the space bar plays from a table", () -> player.asked.contains("play"));
+        press(KeyEvent.VK_SPACE);
+        press(KeyEvent.VK_F12);
+        await("the search has the keys", () -> focusName().equals("Role"));
+        press(KeyEvent.VK_F9);
+        await("the phrase has the keys", () -> focusName().equals("Phrase"));
+        press(KeyEvent.VK_SHIFT, KeyEvent.VK_F9);
+        await("the chords have the keys", () -> focusName().equals("Chords"));
+        press(KeyEvent.VK_F6);
+        press(KeyEvent.VK_F2);
+        await("the sticking has the keys", () -> focusName().startsWith("Sticking"));
+    }
+
+    private int tempo() {
+        return window.session().session().tempo().beatsPerMinute();
+    }
+
     private Recipe recipe() {
         return window.session().recipe();
     }

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.kitweft.explore.role.Feature;
 import org.kitweft.explore.role.RoleWeights;
 import org.kitweft.groove.Role;
+import org.kitweft.score.model.NotationOptions;
 import org.kitweft.ui.theme.Theme;
 
 class WindowSettingsTest {
@@ -32,6 +33,12 @@ class WindowSettingsTest {
                         .withZoom(150)
                         .withTempo(72)
                         .withFolder("/a folder")
+                        .withStaff(
+                                NotationOptions.DEFAULT
+                                        .withSticking(false)
+                                        .withCounting(true)
+                                        .withOneVoice(true)
+                                        .withFoldRepeats(true))
                         .withWindow(1000, 700, true);
         settings.write(file);
         assertThat(WindowSettings.read(file)).isEqualTo(settings);
