@@ -226,6 +226,36 @@ class PossibilitiesTest {
         assertThat(travels.get(0)).isEqualTo(31);
     }
 
+    @ParameterizedTest(name = "all of {1} bars, loop {0}")
+    @CsvSource({"false,8", "true,6"})
+    void theBestThatStrikeEverythingAreFoundAtOnce(boolean loop, int bars) {
+        Recipe recipe = Recipe.plain(Sticking.parse("[RLRR LRLL]*2"), MARIMBA);
+        Choices choices = new Choices(Map.of(Letter.R, bars(bars), Letter.L, bars(bars)));
+        List<Rule> rules = new ArrayList<>(List.of(new Rule.Surfaces(bars, bars)));
+        if (loop) {
+            rules.add(new Rule.Loop());
+        }
+        Possibilities possibilities = Possibilities.of(recipe, choices, rules);
+        int[] looks = new int[1];
+        List<Variation> best =
+                possibilities.best(Cost.TRAVEL, () -> looks[0]++ > 50_000).limit(3).toList();
+        assertThat(best).hasSize(3);
+        assertThat(best)
+                .extracting(variation -> possibilities.travel(variation.sounds()).totalCm())
+                .isSorted();
+    }
+
+    @Test
+    void theSearchForTheBestEndsWhenItIsStopped() {
+        Possibilities possibilities =
+                of("[RLRR LRLL]*2", FOUR, new Rule.Surfaces(4, 4), new Rule.Loop());
+        int[] looks = new int[1];
+        var best = possibilities.best(Cost.TRAVEL, () -> ++looks[0] > 5).iterator();
+        assertThat(best.hasNext()).isFalse();
+        assertThat(looks[0]).isEqualTo(6);
+        assertThat(best.hasNext()).isFalse();
+    }
+
     @Test
     void aVariationIsWovenAsItSays() {
         Possibilities possibilities = of("RLRR LRLL", FOUR, new Rule.Reach(40));
