@@ -187,13 +187,10 @@ final class Family {
         return made;
     }
 
-    /** The table of all strokes of a chain, made anew: open in a loop, else closed. */
+    /** Without loop, the table of all strokes of a chain, made anew. */
     Table whole(int set, int chain) {
         Layout layout = layout(set, chain);
-        int all = layout.chain.kinds.length + 1;
-        return plan.limits.loop()
-                ? Table.open(layout, narrow, all)
-                : Table.closed(layout, null, narrow, 0, all);
+        return Table.closed(layout, null, narrow, 0, layout.chain.kinds.length + 1);
     }
 
     private Table build(int set, int chain, @Nullable List<BitSet> ends) {

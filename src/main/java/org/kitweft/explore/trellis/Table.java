@@ -128,16 +128,11 @@ final class Table {
         return into;
     }
 
-    /** For each stroke and state, the ways to get there from the start, column by column. */
+    /** Without loop, for each stroke and state the ways to get there from the start. */
     Wide[] forth() {
         Kind[] kinds = layout.chain.kinds;
-        long[] start = new long[layout.states * columns];
-        if (ends.length == 0 && columns == 1 && layout.base == 1) {
-            start[0] = 1;
-        }
-        for (int c = 0; c < ends.length; c++) {
-            start[ends[c] * columns + c] = 1;
-        }
+        long[] start = new long[layout.states];
+        start[0] = 1;
         Wide[] forth = new Wide[kinds.length + 1];
         forth[0] = Wide.of(start);
         for (int j = 0; j < kinds.length; j++) {

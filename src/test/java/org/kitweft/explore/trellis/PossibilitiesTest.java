@@ -132,6 +132,23 @@ class PossibilitiesTest {
                 .isEqualTo(400);
     }
 
+    @Test
+    void theWaysOfEachStrokeAddUpWhereALoopHasManyStates() {
+        Recipe recipe = Recipe.plain(Sticking.parse("[RLRR LRLL]*3"), MARIMBA);
+        Choices choices = new Choices(Map.of(Letter.R, bars(20), Letter.L, bars(20)));
+        List<Rule> rules = List.of(new Rule.Reach(30), Rule.NoCrossing.usual(), new Rule.Loop());
+        Possibilities possibilities = Possibilities.of(recipe, choices, rules);
+        assertThat(possibilities.total().bitLength()).isGreaterThan(Long.SIZE);
+        assertThat(possibilities.waysPerStroke().values())
+                .hasSize(24)
+                .allSatisfy(
+                        ways ->
+                                assertThat(
+                                                ways.values().stream()
+                                                        .reduce(BigInteger.ZERO, BigInteger::add))
+                                        .isEqualTo(possibilities.total()));
+    }
+
     @ParameterizedTest(name = "loop {0}, different surfaces {1}")
     @CsvSource({"false,false", "true,false", "false,true", "true,true"})
     void hugeTotalsRankDrawAndAddUp(boolean loop, boolean different) {
