@@ -13,10 +13,11 @@ final class Rest {
     private long[] spare;
 
     Rest(BigInteger number) {
-        digits = new long[number.bitLength() / Wide.DIGIT_BITS + 1];
+        Wide one = Wide.of(number);
+        digits = new long[one.places()];
         spare = new long[digits.length];
         for (int p = 0; p < digits.length; p++) {
-            digits[p] = number.shiftRight(p * Wide.DIGIT_BITS).longValue() & DIGIT;
+            digits[p] = one.digits[p][0];
         }
     }
 
@@ -38,15 +39,7 @@ final class Rest {
 
     /** Takes a number off; where it is more than what is left, leaves that and answers false. */
     boolean takeOff(BigInteger number) {
-        if (number.signum() == 0) {
-            return true;
-        }
-        Rest other = new Rest(number);
-        Wide one = Wide.zero(1, other.digits.length);
-        for (int p = 0; p < other.digits.length; p++) {
-            one.digits[p][0] = other.digits[p];
-        }
-        return takeOff(one, 0);
+        return number.signum() == 0 || takeOff(Wide.of(number), 0);
     }
 
     private boolean swap() {

@@ -24,12 +24,19 @@ final class Table {
     private final int first;
     private final @Nullable Wide[] layers;
 
+    /**
+     * For each stroke, once asked for, where each state leads by each surface; strokes of one kind
+     * share it. Written by several threads, which all write the same.
+     */
+    private final int[] @Nullable [] nexts;
+
     private Table(Layout layout, int[] ends, int columns, int first, @Nullable Wide[] layers) {
         this.layout = layout;
         this.ends = ends;
         this.columns = columns;
         this.first = first;
         this.layers = layers;
+        nexts = new int[layout.chain.kinds.length] @Nullable [];
     }
 
     /** An open table that keeps its first layers, at least one. */
@@ -140,6 +147,16 @@ final class Table {
             forth[j + 1] = add(layout, kinds[j], forth[j].carried(), columns, true, null);
         }
         return forth;
+    }
+
+    /** Where a stroke of the chain on a surface leads from a state; negative if it may not. */
+    int next(int stroke, int state, int surface) {
+        int[] mine = nexts[stroke];
+        if (mine == null) {
+            mine = layout.nexts(layout.chain.kinds[stroke]);
+            nexts[stroke] = mine;
+        }
+        return mine[state * layout.places[0].length + surface];
     }
 
     private static void keep(@Nullable Wide[] layers, int index, Wide layer) {
