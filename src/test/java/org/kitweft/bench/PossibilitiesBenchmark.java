@@ -38,7 +38,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(1)
-@Warmup(iterations = 2, time = 1)
+@Warmup(iterations = 1, time = 1500, timeUnit = TimeUnit.MILLISECONDS)
 @Measurement(iterations = 3, time = 1)
 public class PossibilitiesBenchmark {
     private static final int SAMPLES = 100_000;
