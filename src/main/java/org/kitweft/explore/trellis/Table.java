@@ -2,6 +2,7 @@ package org.kitweft.explore.trellis;
 
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,9 +27,9 @@ final class Table {
 
     /**
      * For each stroke, once asked for, where each state leads by each surface; strokes of one kind
-     * share it. Written by several threads, which all write the same.
+     * share it.
      */
-    private final int[] @Nullable [] nexts;
+    private final AtomicReferenceArray<int @Nullable []> nexts;
 
     private Table(Layout layout, int[] ends, int columns, int first, @Nullable Wide[] layers) {
         this.layout = layout;
@@ -36,7 +37,7 @@ final class Table {
         this.columns = columns;
         this.first = first;
         this.layers = layers;
-        nexts = new int[layout.chain.kinds.length] @Nullable [];
+        nexts = new AtomicReferenceArray<>(layout.chain.kinds.length);
     }
 
     /** An open table that keeps its first layers, at least one. */
@@ -151,10 +152,10 @@ final class Table {
 
     /** Where a stroke of the chain on a surface leads from a state; negative if it may not. */
     int next(int stroke, int state, int surface) {
-        int[] mine = nexts[stroke];
+        int[] mine = nexts.get(stroke);
         if (mine == null) {
             mine = layout.nexts(layout.chain.kinds[stroke]);
-            nexts[stroke] = mine;
+            nexts.set(stroke, mine);
         }
         return mine[state * layout.places[0].length + surface];
     }
