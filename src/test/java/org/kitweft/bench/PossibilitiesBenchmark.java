@@ -38,11 +38,10 @@ import org.openjdk.jmh.annotations.Warmup;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(1)
-@Warmup(iterations = 3, time = 1)
-@Measurement(iterations = 5, time = 1)
+@Warmup(iterations = 1, time = 1500, timeUnit = TimeUnit.MILLISECONDS)
+@Measurement(iterations = 3, time = 1)
 public class PossibilitiesBenchmark {
     private static final int SAMPLES = 100_000;
-    private static final int FEWER_SAMPLES = 1000;
 
     /** The tasks: recipes, choices, rules. */
     @State(Scope.Benchmark)
@@ -52,9 +51,11 @@ public class PossibilitiesBenchmark {
         private final Recipe sixteen = recipe("[RLRR LRLL]*2", kit);
         private final Recipe irregular = recipe("RLLR RLRL LRRL RLLL", kit);
         private final Recipe doubles = recipe("[RRLL]*4", kit);
+        private final Recipe withKick = recipe("RLKL RLKR LKRL RLKL", kit);
         private final Recipe thirtyTwo = recipe("[RLRR LRLL]*4", marimba);
         private final Recipe sixtyFour = recipe("[RLRR LRLL]*8", marimba);
         private final Choices twelve = Tasks.hands(kit, 12);
+        private final Choices andKick = twelve.with("K=bass-drum", kit);
         private final Choices twenty = Tasks.hands(marimba, 20);
         private final Choices forty = Tasks.hands(marimba, 40);
         private final List<Rule> reach = List.of(new Rule.Reach(60), Rule.NoCrossing.usual());
@@ -63,6 +64,7 @@ public class PossibilitiesBenchmark {
         private final List<Rule> loop = Tasks.and(reach, new Rule.Loop());
         private final List<Rule> few = Tasks.and(loop, new Rule.Surfaces(2, 4));
         private final List<Rule> some = Tasks.and(loop, new Rule.Surfaces(3, 6));
+        private final List<Rule> seven = List.of(new Rule.Reach(60), new Rule.Surfaces(7, 7));
         private final List<Rule> all =
                 List.of(
                         new Rule.Reach(20),
@@ -84,6 +86,8 @@ public class PossibilitiesBenchmark {
         private final Possibilities reach = Possibilities.of(task.sixteen, task.twelve, task.reach);
         private final Possibilities loop = Possibilities.of(task.sixteen, task.twelve, task.loop);
         private final Possibilities some = Possibilities.of(task.irregular, task.twelve, task.some);
+        private final Possibilities wide =
+                Possibilities.of(task.sixtyFour, task.twenty, task.reachOnMarimba);
         private final Possibilities all = Possibilities.of(task.sixtyFour, task.twenty, task.all);
         private long seed;
 
@@ -167,6 +171,13 @@ public class PossibilitiesBenchmark {
         return total(task.doubles, task.twelve, task.some);
     }
 
+    /** The same with a kick. Bound: 50 ms, 64 MB. */
+    @Benchmark
+    @Fork(value = 1, jvmArgsAppend = "-Xmx64m")
+    public BigInteger loopAndSomeSurfacesKick16x12(Task task) {
+        return total(task.withKick, task.andKick, task.some);
+    }
+
     /** Three to six different surfaces without loop. */
     @Benchmark
     public BigInteger someSurfaces16x12(Task task) {
@@ -215,6 +226,12 @@ public class PossibilitiesBenchmark {
         return best(task.irregular, task.twelve, task.some, 100);
     }
 
+    /** Seven surfaces, neither more nor less: no bound, and hard to find. */
+    @Benchmark
+    public List<Variation> firstOfBestSevenSurfaces16x12(Task task) {
+        return best(task.sixteen, task.twelve, task.seven, 1);
+    }
+
     /** Bound: 1 ms. */
     @Benchmark
     public Variation kth16x12(Counted counted) {
@@ -251,10 +268,16 @@ public class PossibilitiesBenchmark {
         return counted.some.sample(SAMPLES, counted.seed++);
     }
 
-    /** A thousand: bound 10 ms. */
+    /** A hundred thousand of a total beyond 64 bits. Bound: 1000 ms. */
     @Benchmark
-    public List<Variation> thousandSamplesAllRules64x20(Counted counted) {
-        return counted.all.sample(FEWER_SAMPLES, counted.seed++);
+    public List<Variation> samples64x20(Counted counted) {
+        return counted.wide.sample(SAMPLES, counted.seed++);
+    }
+
+    /** A hundred thousand of a total beyond 64 bits. Bound: 1000 ms. */
+    @Benchmark
+    public List<Variation> samplesAllRules64x20(Counted counted) {
+        return counted.all.sample(SAMPLES, counted.seed++);
     }
 
     /** What the window shades its choices by. */

@@ -7,7 +7,9 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
+import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.function.BooleanSupplier;
 import org.kitweft.kit.Limb;
 
 /**
@@ -17,9 +19,13 @@ import org.kitweft.kit.Limb;
  * <p>Best-first search over beginnings. What a beginning still costs is known exactly from {@link
  * LeastCosts}, except for the rule on different surfaces: for that a bound from below is used, the
  * cheapest entries to surfaces still missing, so that the order stays right while more beginnings
- * are looked at.
+ * are looked at. Where that finds nothing for a while, {@link UseCosts} are asked, which take
+ * longer to make and know that rule too.
  */
 final class BestSearch implements Iterator<int[]> {
+    /** So many beginnings are looked at in the time that it takes to make better costs. */
+    static final int PATIENCE = 1000;
+
     private final Plan plan;
     private final List<Chain> chains;
     private final Priced priced;
@@ -27,6 +33,17 @@ final class BestSearch implements Iterator<int[]> {
     private final BitSet everywhere = new BitSet();
     private final long[] entries;
     private final PriorityQueue<Beginning> queue = new PriorityQueue<>();
+    private final BooleanSupplier stopped;
+    private final int patience;
+
+    /** Whether a rule on different surfaces asks for better costs, and they can be made. */
+    private final boolean counts;
+
+    /** Beginnings looked at since the last variation was found. */
+    private int looked;
+
+    /** Costs that know the rule on different surfaces; none as long as they are not needed. */
+    private Optional<UseCosts> useCosts = Optional.empty();
 
     /** A beginning, in the order in which beginnings are looked at. */
     private static final class Beginning implements Comparable<Beginning> {
@@ -41,19 +58,30 @@ final class BestSearch implements Iterator<int[]> {
         private final int[] starts;
         private final BitSet used;
 
+        /** Whether the estimate is the best there is. */
+        private final boolean sharp;
+
         Beginning(
                 long estimate,
                 long paid,
                 int[] options,
                 TableNode node,
                 int[] starts,
-                BitSet used) {
+                BitSet used,
+                boolean sharp) {
             this.estimate = estimate;
             this.paid = paid;
             this.options = options;
             this.node = node;
             this.starts = starts;
             this.used = used;
+            this.sharp = sharp;
+        }
+
+        /** With a better estimate. */
+        Beginning sharpened(long rest) {
+            long better = Math.max(estimate, paid + rest);
+            return new Beginning(better, paid, options, node, starts, used, true);
         }
 
         @Override
@@ -65,11 +93,19 @@ final class BestSearch implements Iterator<int[]> {
 
     /**
      * @param family the plan's tables without the rule on different surfaces
+     * @param stopped whether to end before the next variation
+     * @param patience beginnings to look at before better costs are made, {@value #PATIENCE} but
+     *     for tests
      */
-    BestSearch(Family family, Cost cost) {
+    BestSearch(Family family, Cost cost, BooleanSupplier stopped, int patience) {
+        this.stopped = stopped;
+        this.patience = patience;
         plan = family.plan;
         chains = family.chains;
         priced = new Priced(plan, cost);
+        counts =
+                (plan.limits.least() > 1 || plan.limits.most() < plan.surfaces.size())
+                        && UseCosts.fits(plan);
         everywhere.set(0, plan.surfaces.size());
         entries = new long[plan.surfaces.size()];
         for (int s = 0; s < entries.length; s++) {
@@ -77,16 +113,32 @@ final class BestSearch implements Iterator<int[]> {
         }
         int[] starts = new int[Limb.values().length];
         Arrays.fill(starts, -1);
-        add(0, new int[0], TableNode.root(family), starts, new BitSet());
+        add(-Priced.NEVER, 0, new int[0], TableNode.root(family), starts, new BitSet());
     }
 
-    private void add(long paid, int[] options, TableNode node, int[] starts, BitSet used) {
+    private void add(
+            long least, long paid, int[] options, TableNode node, int[] starts, BitSet used) {
         if (!node.isAlive() || used.cardinality() > plan.limits.most()) {
             return;
         }
         long rest = Math.max(rest(node, starts, used), missing(node, used));
+        if (rest >= Priced.NEVER / 2) {
+            return;
+        }
+        Beginning added =
+                new Beginning(
+                        Math.max(least, paid + rest), paid, options, node, starts, used, false);
+        if (useCosts.isPresent() && useCosts.get().isNear(node, starts)) {
+            addSharp(added, useCosts.get());
+        } else {
+            queue.add(added);
+        }
+    }
+
+    private void addSharp(Beginning beginning, UseCosts costs) {
+        long rest = costs.after(beginning.node, beginning.starts, beginning.used);
         if (rest < Priced.NEVER / 2) {
-            queue.add(new Beginning(paid + rest, paid, options, node, starts, used));
+            queue.add(beginning.sharpened(rest));
         }
     }
 
@@ -131,7 +183,19 @@ final class BestSearch implements Iterator<int[]> {
     @Override
     public boolean hasNext() {
         while (!queue.isEmpty() && queue.peek().options.length < plan.kinds.length) {
-            extend(queue.remove());
+            if (stopped.getAsBoolean()) {
+                queue.clear();
+                return false;
+            }
+            if (counts && useCosts.isEmpty() && looked++ >= patience) {
+                useCosts = Optional.of(new UseCosts(plan, priced));
+            }
+            Beginning first = queue.remove();
+            if (useCosts.isPresent() && !first.sharp) {
+                addSharp(first, useCosts.get());
+            } else {
+                extend(first);
+            }
         }
         return !queue.isEmpty();
     }
@@ -141,6 +205,7 @@ final class BestSearch implements Iterator<int[]> {
         if (!hasNext()) {
             throw new NoSuchElementException("there are no more variations");
         }
+        looked = 0;
         return queue.remove().options;
     }
 
@@ -161,7 +226,7 @@ final class BestSearch implements Iterator<int[]> {
             options[stroke] = o;
             BitSet used = (BitSet) beginning.used.clone();
             used.set(surface);
-            add(paid, options, beginning.node.extended(surface), starts, used);
+            add(beginning.estimate, paid, options, beginning.node.extended(surface), starts, used);
         }
     }
 }

@@ -97,6 +97,18 @@ final class Chain {
         return all;
     }
 
+    /** For each limb its first stroke among all, and its place among that stroke's limbs. */
+    int[][] firsts() {
+        int[][] first = new int[limbs.length][];
+        for (int j = kinds.length - 1; j >= 0; j--) {
+            int[] striking = kinds[j].limbs();
+            for (int slot = 0; slot < striking.length; slot++) {
+                first[dimension(striking[slot])] = new int[] {strokes[j], slot};
+            }
+        }
+        return first;
+    }
+
     private static boolean plays(Kind kind, int limb) {
         for (int each : kind.limbs()) {
             if (each == limb) {

@@ -43,7 +43,12 @@ record ClosedNode(Table table, int depth, int state) implements Node {
         return next < 0 ? DeadEnd.HERE : new ClosedNode(table, depth + 1, next);
     }
 
+    @Override
+    public boolean takeOff(Rest rest) {
+        return rest.takeOff(table.layer(depth), state);
+    }
+
     private int next(int surface) {
-        return table.layout.next(table.layout.chain.kinds[depth], state, surface);
+        return table.next(depth, state, surface);
     }
 }

@@ -28,7 +28,10 @@ final class Completions {
     private static final class Steps {
         private final int[] first;
 
-        /** Where each step leads. */
+        /** For each state the surfaces to which steps lead, as bits. */
+        private final long[] surfaces;
+
+        /** Where each step leads, by surface. */
         private final int[] to;
 
         /** Which of the kind's targets each step strikes. */
@@ -36,6 +39,7 @@ final class Completions {
 
         Steps(int[] first) {
             this.first = first;
+            surfaces = new long[first.length - 1];
             to = new int[first[first.length - 1]];
             target = new byte[to.length];
         }
@@ -79,7 +83,8 @@ final class Completions {
             sizes[j] = reached.size;
         }
         int leaving = sizes[Math.max(0, sizes.length - 2)];
-        ahead.forEach(kind -> steps.put(kind, steps(use.steps(kind), reached, leaving)));
+        ahead.forEach(
+                kind -> steps.put(kind, steps(use.steps(kind), kind.targets(), reached, leaving)));
         layers = new Wide[sizes.length];
         layers[sizes.length - 1] = Wide.of(last(use, reached, ends));
         fill(sizes);
@@ -111,7 +116,7 @@ final class Completions {
         }
     }
 
-    private static Steps steps(SurfaceUse.Steps kind, Reached reached, int count) {
+    private static Steps steps(SurfaceUse.Steps kind, int[] targets, Reached reached, int count) {
         int[] first = new int[count + 1];
         for (int i = 0; i < count; i++) {
             int found = 0;
@@ -126,6 +131,7 @@ final class Completions {
             int[] row = kind.from(reached.states[i]);
             for (int t = 0; t < row.length; t++) {
                 if (row[t] != SurfaceUse.NONE) {
+                    steps.surfaces[i] |= 1L << targets[t];
                     steps.target[at] = (byte) t;
                     steps.to[at++] = reached.number(row[t]);
                 }
@@ -213,14 +219,13 @@ final class Completions {
 
     /** Where a stroke on a surface leads; {@link SurfaceUse#NONE} if it may not. */
     int next(int played, int number, int surface) {
-        Kind kind = kinds[played];
-        Steps mine = steps.get(kind);
-        for (int at = mine.first[number]; at < mine.first[number + 1]; at++) {
-            if (kind.targets()[mine.target[at]] == surface) {
-                return mine.to[at];
-            }
-        }
-        return SurfaceUse.NONE;
+        Steps mine = steps.get(kinds[played]);
+        long surfaces = mine.surfaces[number];
+        long bit = 1L << surface;
+        // Targets go from left to right, and so do the steps.
+        return (surfaces & bit) == 0
+                ? SurfaceUse.NONE
+                : mine.to[mine.first[number] + Long.bitCount(surfaces & (bit - 1))];
     }
 
     /** Bytes it takes, near enough. */
@@ -230,7 +235,7 @@ final class Completions {
             bytes += 8L * layer.places() * layer.digits[0].length;
         }
         for (Steps each : steps.values()) {
-            bytes += 4L * each.first.length + 5L * each.to.length;
+            bytes += 12L * each.first.length + 5L * each.to.length;
         }
         return bytes;
     }

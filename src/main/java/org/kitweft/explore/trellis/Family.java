@@ -50,6 +50,9 @@ final class Family {
     private long cached;
     private final Node root;
 
+    /** The root over all chains at once; made when asked for. */
+    private volatile @Nullable Node joined;
+
     private record Key(int set, int chain, @Nullable List<BitSet> ends) {}
 
     /**
@@ -187,13 +190,10 @@ final class Family {
         return made;
     }
 
-    /** The table of all strokes of a chain, made anew: open in a loop, else closed. */
+    /** Without loop, the table of all strokes of a chain, made anew. */
     Table whole(int set, int chain) {
         Layout layout = layout(set, chain);
-        int all = layout.chain.kinds.length + 1;
-        return plan.limits.loop()
-                ? Table.open(layout, narrow, all)
-                : Table.closed(layout, null, narrow, 0, all);
+        return Table.closed(layout, null, narrow, 0, layout.chain.kinds.length + 1);
     }
 
     private Table build(int set, int chain, @Nullable List<BitSet> ends) {
@@ -210,7 +210,37 @@ final class Family {
 
     /** Nothing played yet. */
     Node root() {
-        return root;
+        if (plan.limits.loop()
+                || chains.size() < 2
+                || sets.size() != 1
+                || !sets.get(0).weight().equals(BigInteger.ONE)) {
+            return root;
+        }
+        Node known = joined;
+        if (known == null) {
+            known = joined();
+            joined = known;
+        }
+        return known;
+    }
+
+    /**
+     * Reads from one table of all limbs, if that is not too large: it takes longer to make than one
+     * for each chain, but then nothing needs to be multiplied for each beginning.
+     */
+    private Node joined() {
+        Chain joint = Chain.joint(plan);
+        double numbers = plan.kinds.length + 1.0;
+        for (BitSet reach : joint.reach) {
+            numbers *= reach.cardinality() + 1;
+        }
+        double places = narrow ? 1 : plan.bound().bitLength() / (double) Wide.DIGIT_BITS + 1;
+        if (numbers * places * Long.BYTES > CACHE_BYTES) {
+            return root;
+        }
+        Layout layout = new Layout(plan, joint, sets.get(0).surfaces());
+        Table table = Table.closed(layout, null, narrow, 0, plan.kinds.length + 1);
+        return new ClosedNode(table, 0, 0);
     }
 
     /** Where each limb of a chain may end: the parts of an array by limb. */

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.kitweft.kit.Limb;
 
 /**
@@ -42,6 +43,7 @@ final class Layout {
 
     private final int right;
     private final Map<Kind, Steps> steps = new HashMap<>();
+    private final Map<Kind, int[]> nexts = new ConcurrentHashMap<>();
 
     Layout(Plan plan, Chain chain, BitSet allowed) {
         this(plan, chain, everyLimb(chain, allowed));
@@ -142,8 +144,20 @@ final class Layout {
         return true;
     }
 
+    /** For each state and each of the plan's surfaces {@link #next}, made once for a kind. */
+    int[] nexts(Kind kind) {
+        return nexts.computeIfAbsent(
+                kind,
+                any -> {
+                    int m = places[0].length;
+                    int[] all = new int[states * m];
+                    Arrays.setAll(all, at -> next(kind, at / m, at % m));
+                    return all;
+                });
+    }
+
     /** Where a stroke of a kind on a surface leads; negative if it may not. */
-    int next(Kind kind, int state, int surface) {
+    private int next(Kind kind, int state, int surface) {
         int next = state;
         for (int slot = 0; slot < kind.limbs().length; slot++) {
             int d = chain.dimension(kind.limbs()[slot]);

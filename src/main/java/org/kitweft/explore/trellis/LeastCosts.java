@@ -22,7 +22,7 @@ final class LeastCosts {
     LeastCosts(Plan plan, Priced priced, Layout layout, int chain) {
         this.layout = layout;
         this.priced = priced;
-        first = first(layout.chain);
+        first = layout.chain.firsts();
         this.chain = chain;
         loop = plan.limits.loop();
         ends = loop ? layout.endStates() : new int[0];
@@ -61,17 +61,6 @@ final class LeastCosts {
                             }
                         });
         return here;
-    }
-
-    private static int[][] first(Chain chain) {
-        int[][] first = new int[chain.limbs.length][];
-        for (int j = chain.kinds.length - 1; j >= 0; j--) {
-            int[] limbs = chain.kinds[j].limbs();
-            for (int slot = 0; slot < limbs.length; slot++) {
-                first[chain.dimension(limbs[slot])] = new int[] {chain.strokes[j], slot};
-            }
-        }
-        return first;
     }
 
     /**

@@ -90,6 +90,9 @@ final class LoopStarts {
 
         private final BigInteger count;
 
+        /** The same, ready to be taken off. */
+        private final Wide digits;
+
         /** What it was read from last, as long as that is kept. */
         private volatile WeakReference<UseNode> whole = new WeakReference<>(null);
 
@@ -101,6 +104,7 @@ final class LoopStarts {
                 state = SurfaceUse.NONE;
                 children = new @Nullable Start[plan.surfaces.size()];
                 count = follow(endsByLimb, struck);
+                digits = Wide.of(count);
                 return;
             }
             state = use.state(places, struck);
@@ -109,6 +113,7 @@ final class LoopStarts {
                     state == SurfaceUse.NONE
                             ? BigInteger.ZERO
                             : ways.after(places, struck, endsByLimb);
+            digits = Wide.of(count);
             if (count.signum() != 0) {
                 starts.computeIfAbsent(ends, any -> new ArrayList<>()).add(state);
             }
@@ -185,9 +190,14 @@ final class LoopStarts {
         }
 
         @Override
+        public boolean takeOff(Rest rest) {
+            return rest.takeOff(digits, 0);
+        }
+
+        @Override
         public boolean takeOff(Rest rest, int surface) {
             if (children.length > 0 || count.signum() == 0) {
-                return rest.takeOff(child(surface).count());
+                return child(surface).takeOff(rest);
             }
             return whole().takeOff(rest, surface);
         }

@@ -22,7 +22,12 @@ interface Node {
      * @return whether there was as much; else the rest is left as it was
      */
     default boolean takeOff(Rest rest, int surface) {
-        return rest.takeOff(child(surface).count());
+        return child(surface).takeOff(rest);
+    }
+
+    /** Takes its own number of completions off a rest, if there is as much. */
+    default boolean takeOff(Rest rest) {
+        return rest.takeOff(count());
     }
 
     /** The beginning with one more stroke, on a surface that the stroke may choose. */

@@ -3,6 +3,7 @@ package org.kitweft.explore.trellis;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Plays through a layout from every state at once. Made for many small layouts: states that cross
@@ -12,6 +13,7 @@ final class Passage {
     private final Layout layout;
     private final boolean narrow;
     private final Map<Kind, int[][]> rows = new HashMap<>();
+    private final Map<Kind, int[][]> origins = new HashMap<>();
 
     /** For each state its number among the valid ones; negative if hands cross there. */
     private final int[] number;
@@ -39,12 +41,7 @@ final class Passage {
      * each of these.
      */
     Wide between(Kind[] kinds, int from, int to, int[] ends) {
-        int columns = ends.length;
-        long[] last = new long[valid * columns];
-        for (int c = 0; c < columns; c++) {
-            last[number[ends[c]] * columns + c] = 1;
-        }
-        Wide next = Wide.of(last);
+        Wide next = standing(ends);
         Wide spare = null;
         double bits = 1;
         for (int j = to - 1; j >= from; j--) {
@@ -55,17 +52,71 @@ final class Passage {
                 bits = Wide.DIGIT_BITS;
                 spare = null;
             }
-            Wide here = spare == null ? Wide.zero(last.length, next.places()) : spare;
-            for (int p = 0; p < next.places(); p++) {
-                for (int row = 0; row < valid; row++) {
-                    sum(next.digits[p], leads[row], here.digits[p], row * columns, columns);
-                }
-            }
+            Wide here = add(leads, next, spare, ends.length);
             spare = next;
             next = here;
             bits += grows;
         }
         return narrow ? next : next.carried();
+    }
+
+    /** Each of these states is reached in one way from itself: where a passage begins. */
+    Wide standing(int[] ends) {
+        long[] last = new long[valid * ends.length];
+        for (int c = 0; c < ends.length; c++) {
+            last[number[ends[c]] * ends.length + c] = 1;
+        }
+        return Wide.of(last);
+    }
+
+    /**
+     * The ways from each state before each stroke to given states after the last, in carried
+     * digits: one layer for each stroke, and that after all.
+     */
+    Wide[] back(Kind[] kinds, int[] ends) {
+        Wide[] layers = new Wide[kinds.length + 1];
+        layers[kinds.length] = standing(ends);
+        for (int j = kinds.length - 1; j >= 0; j--) {
+            int[][] leads = rows.computeIfAbsent(kinds[j], this::rows);
+            Wide here = add(leads, layers[j + 1], null, ends.length);
+            layers[j] = narrow ? here : here.carried();
+        }
+        return layers;
+    }
+
+    /** One stroke on: the ways to each state after it, in carried digits like those before it. */
+    Wide forth(Kind kind, Wide before, int columns) {
+        Wide here = add(origins.computeIfAbsent(kind, this::origins), before, null, columns);
+        return narrow ? here : here.carried();
+    }
+
+    private Wide add(int[][] leads, Wide from, @Nullable Wide spare, int columns) {
+        Wide here = spare == null ? Wide.zero(from.digits[0].length, from.places()) : spare;
+        for (int p = 0; p < from.places(); p++) {
+            for (int row = 0; row < valid; row++) {
+                sum(from.digits[p], leads[row], here.digits[p], row * columns, columns);
+            }
+        }
+        return here;
+    }
+
+    /** For each valid state those from which a kind leads to it, as often as it does. */
+    private int[][] origins(Kind kind) {
+        int[][] leads = rows.computeIfAbsent(kind, this::rows);
+        int[] counts = new int[valid];
+        for (int[] lead : leads) {
+            for (int next : lead) {
+                counts[next]++;
+            }
+        }
+        int[][] back = new int[valid][];
+        Arrays.setAll(back, state -> new int[counts[state]]);
+        for (int state = 0; state < valid; state++) {
+            for (int next : leads[state]) {
+                back[next][--counts[next]] = state;
+            }
+        }
+        return back;
     }
 
     private static int most(int[][] leads) {

@@ -15,6 +15,7 @@ import java.util.Spliterator;
 import java.util.Spliterators;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
@@ -272,6 +273,22 @@ public final class Possibilities {
      * variations.
      */
     public Stream<Variation> best(Cost cost) {
+        return best(cost, () -> false);
+    }
+
+    /**
+     * The same, until somebody has enough: from then on there are no more, even if the next one is
+     * still being looked for. Near the limits of a rule on different surfaces that can take a
+     * while.
+     *
+     * @param stopped asked often, on the thread that asks for variations
+     */
+    public Stream<Variation> best(Cost cost, BooleanSupplier stopped) {
+        return best(cost, stopped, BestSearch.PATIENCE);
+    }
+
+    /** The same, with costs that know the surfaces struck from so many beginnings on: for tests. */
+    Stream<Variation> best(Cost cost, BooleanSupplier stopped, int patience) {
         if (total().signum() == 0) {
             return Stream.empty();
         }
@@ -286,7 +303,7 @@ public final class Possibilities {
                             family.narrow,
                             false);
         }
-        BestSearch found = new BestSearch(search, cost);
+        BestSearch found = new BestSearch(search, cost, stopped, patience);
         return stream(found)
                 .map(options -> new Variation(ranking.indexOf(options), sounds(options)));
     }

@@ -11,12 +11,10 @@ import java.util.NoSuchElementException;
 final class Ranking {
     private final Family family;
     private final Plan plan;
-    private final Node root;
 
     Ranking(Family family) {
         this.family = family;
         this.plan = family.plan;
-        this.root = family.root();
     }
 
     /** The options of an index below the total. */
@@ -28,7 +26,7 @@ final class Ranking {
     int[] at(long index) {
         int[] options = new int[plan.surfaceOf.length];
         long rest = index;
-        Node node = root;
+        Node node = family.root();
         long[] ways = new long[plan.surfaces.size()];
         boolean[] known = new boolean[ways.length];
         for (int i = 0; i < options.length; i++) {
@@ -55,7 +53,7 @@ final class Ranking {
     private int[] atWide(BigInteger index) {
         int[] options = new int[plan.surfaceOf.length];
         Rest rest = new Rest(index);
-        Node node = root;
+        Node node = family.root();
         for (int i = 0; i < options.length; i++) {
             int o = 0;
             while (node.takeOff(rest, plan.surfaceOf[i][o])) {
@@ -77,7 +75,7 @@ final class Ranking {
     /** The index of options that keep all rules. */
     BigInteger indexOf(int[] options) {
         BigInteger index = BigInteger.ZERO;
-        Node node = root;
+        Node node = family.root();
         for (int i = 0; i < options.length; i++) {
             Node[] children = new Node[plan.surfaces.size()];
             for (int o = 0; o < options[i]; o++) {
@@ -101,7 +99,7 @@ final class Ranking {
 
         Walk(int[] start) {
             options = start;
-            nodes.push(root);
+            nodes.push(family.root());
             for (int i = 0; i < options.length; i++) {
                 nodes.push(nodes.element().child(plan.surfaceOf[i][options[i]]));
             }

@@ -12,41 +12,46 @@ final class Rest {
     private long[] digits;
     private long[] spare;
 
+    /** How many of the digits there are still; all above are 0. */
+    private int used;
+
     Rest(BigInteger number) {
-        digits = new long[number.bitLength() / Wide.DIGIT_BITS + 1];
+        Wide one = Wide.of(number);
+        digits = new long[one.places()];
         spare = new long[digits.length];
+        used = digits.length;
         for (int p = 0; p < digits.length; p++) {
-            digits[p] = number.shiftRight(p * Wide.DIGIT_BITS).longValue() & DIGIT;
+            digits[p] = one.digits[p][0];
         }
     }
 
     /** Takes a number off; where it is more than what is left, leaves that and answers false. */
     boolean takeOff(Wide numbers, int index) {
+        while (used > 1 && digits[used - 1] == 0) {
+            used--;
+        }
+        for (int p = numbers.places() - 1; p >= used; p--) {
+            if (numbers.digits[p][index] != 0) {
+                return false;
+            }
+        }
+        // No digit is negative, so that the highest alone tells most numbers that are more.
+        if (used <= numbers.places() && numbers.digits[used - 1][index] > digits[used - 1]) {
+            return false;
+        }
         long carry = 0;
-        for (int p = 0; p < digits.length; p++) {
+        for (int p = 0; p < used; p++) {
             long digit = p < numbers.places() ? numbers.digits[p][index] : 0;
             long left = digits[p] - digit + carry;
             spare[p] = left & DIGIT;
             carry = left >> Wide.DIGIT_BITS;
-        }
-        for (int p = digits.length; p < numbers.places(); p++) {
-            // What has no digit here can only take the rest below 0.
-            carry -= numbers.digits[p][index];
         }
         return carry == 0 && swap();
     }
 
     /** Takes a number off; where it is more than what is left, leaves that and answers false. */
     boolean takeOff(BigInteger number) {
-        if (number.signum() == 0) {
-            return true;
-        }
-        Rest other = new Rest(number);
-        Wide one = Wide.zero(1, other.digits.length);
-        for (int p = 0; p < other.digits.length; p++) {
-            one.digits[p][0] = other.digits[p];
-        }
-        return takeOff(one, 0);
+        return number.signum() == 0 || takeOff(Wide.of(number), 0);
     }
 
     private boolean swap() {

@@ -65,33 +65,13 @@ final class RoundTrips {
     }
 
     private BigInteger meetWide(Wide there, Wide back, int start, int[] middles) {
-        int places = there.places() + back.places() - 1;
-        long[] lows = new long[places];
-        long[] highs = new long[places];
+        Products products = new Products(there.places() + back.places());
         int row = passage.row(starts[start]) * middles.length;
         for (int m = 0; m < middles.length; m++) {
             int from = passage.row(middles[m]) * starts.length + start;
-            for (int p = 0; p < there.places(); p++) {
-                for (int q = 0; q < back.places(); q++) {
-                    long a = there.digits[p][row + m];
-                    long b = back.digits[q][from];
-                    long product = a * b;
-                    lows[p + q] += product;
-                    highs[p + q] += Math.multiplyHigh(a, b);
-                    // An unsigned sum that is less than a summand has carried.
-                    if (Long.compareUnsigned(lows[p + q], product) < 0) {
-                        highs[p + q]++;
-                    }
-                }
-            }
+            products.add(there, row + m, back, from);
         }
-        BigInteger sum = BigInteger.ZERO;
-        for (int p = 0; p < places; p++) {
-            BigInteger unsigned = new BigInteger(Long.toUnsignedString(lows[p]));
-            BigInteger digit = BigInteger.valueOf(highs[p]).shiftLeft(Long.SIZE).add(unsigned);
-            sum = sum.add(digit.shiftLeft(p * Wide.DIGIT_BITS));
-        }
-        return sum;
+        return products.sum();
     }
 
     /** How many states there are in which the limbs may stand once each has struck. */

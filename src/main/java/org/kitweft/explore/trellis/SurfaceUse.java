@@ -24,6 +24,8 @@ final class SurfaceUse {
 
     final Plan plan;
     final Chain chain;
+
+    /** 1 if place 0 stands for nowhere, else 0. */
     private final int base;
 
     /** Whether too many surfaces can be struck. */
@@ -90,9 +92,13 @@ final class SurfaceUse {
     }
 
     SurfaceUse(Plan plan, Chain chain) {
+        this(plan, chain, plan.limits.loop() ? 0 : 1);
+    }
+
+    private SurfaceUse(Plan plan, Chain chain, int base) {
         this.plan = plan;
         this.chain = chain;
-        base = plan.limits.loop() ? 0 : 1;
+        this.base = base;
         int m = plan.surfaces.size();
         limited = plan.limits.most() < m;
         all = (1L << m) - 1;
@@ -102,6 +108,11 @@ final class SurfaceUse {
                 reach[d] |= 1L << surface;
             }
         }
+    }
+
+    /** With states in which limbs stand nowhere yet, in a loop too. */
+    static SurfaceUse fromNowhere(Plan plan, Chain chain) {
+        return new SurfaceUse(plan, chain, 1);
     }
 
     /** An upper bound of how many states there are that can follow one of them. */
@@ -137,9 +148,14 @@ final class SurfaceUse {
         return usedOf.size();
     }
 
+    /** How many surfaces have been struck in a state; all, where nobody asks any more. */
+    int different(int state) {
+        return Long.bitCount(usedOf.get(state).struck);
+    }
+
     /** Whether a variation may end with as many surfaces as a state's. */
     boolean enough(int state) {
-        return Long.bitCount(usedOf.get(state).struck) >= plan.limits.least();
+        return different(state) >= plan.limits.least();
     }
 
     /** The surface a limb of the chain stands on in a state; negative if nowhere. */

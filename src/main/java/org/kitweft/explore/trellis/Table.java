@@ -2,6 +2,7 @@ package org.kitweft.explore.trellis;
 
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,12 +25,19 @@ final class Table {
     private final int first;
     private final @Nullable Wide[] layers;
 
+    /**
+     * For each stroke, once asked for, where each state leads by each surface; strokes of one kind
+     * share it.
+     */
+    private final AtomicReferenceArray<int @Nullable []> nexts;
+
     private Table(Layout layout, int[] ends, int columns, int first, @Nullable Wide[] layers) {
         this.layout = layout;
         this.ends = ends;
         this.columns = columns;
         this.first = first;
         this.layers = layers;
+        nexts = new AtomicReferenceArray<>(layout.chain.kinds.length);
     }
 
     /** An open table that keeps its first layers, at least one. */
@@ -128,16 +136,11 @@ final class Table {
         return into;
     }
 
-    /** For each stroke and state, the ways to get there from the start, column by column. */
+    /** Without loop, for each stroke and state the ways to get there from the start. */
     Wide[] forth() {
         Kind[] kinds = layout.chain.kinds;
-        long[] start = new long[layout.states * columns];
-        if (ends.length == 0 && columns == 1 && layout.base == 1) {
-            start[0] = 1;
-        }
-        for (int c = 0; c < ends.length; c++) {
-            start[ends[c] * columns + c] = 1;
-        }
+        long[] start = new long[layout.states];
+        start[0] = 1;
         Wide[] forth = new Wide[kinds.length + 1];
         forth[0] = Wide.of(start);
         for (int j = 0; j < kinds.length; j++) {
@@ -145,6 +148,16 @@ final class Table {
             forth[j + 1] = add(layout, kinds[j], forth[j].carried(), columns, true, null);
         }
         return forth;
+    }
+
+    /** Where a stroke of the chain on a surface leads from a state; negative if it may not. */
+    int next(int stroke, int state, int surface) {
+        int[] mine = nexts.get(stroke);
+        if (mine == null) {
+            mine = layout.nexts(layout.chain.kinds[stroke]);
+            nexts.set(stroke, mine);
+        }
+        return mine[state * layout.places[0].length + surface];
     }
 
     private static void keep(@Nullable Wide[] layers, int index, Wide layer) {

@@ -142,6 +142,11 @@ final class TableNode implements Node {
         return ends.length == 0 || ends[limb].get(surface);
     }
 
+    /** In a loop: where a limb may end, given how it began. */
+    BitSet ends(int limb) {
+        return ends[limb];
+    }
+
     /** How many strokes of a chain have been played. */
     int progress(int chain) {
         return progress[chain];

@@ -37,6 +37,11 @@ record UseNode(Completions completions, int depth, int state) implements Node {
     }
 
     @Override
+    public boolean takeOff(Rest rest) {
+        return completions.takeOff(rest, depth, state);
+    }
+
+    @Override
     public Node child(int surface) {
         int next = completions.next(depth, state, surface);
         return next == SurfaceUse.NONE ? DeadEnd.HERE : new UseNode(completions, depth + 1, next);

@@ -25,6 +25,15 @@ final class Wide {
         return new Wide(new long[][] {lowest});
     }
 
+    /** One number alone, in carried digits; 0 or more. */
+    static Wide of(BigInteger number) {
+        long[][] digits = new long[number.bitLength() / DIGIT_BITS + 1][1];
+        for (int p = 0; p < digits.length; p++) {
+            digits[p][0] = number.shiftRight(p * DIGIT_BITS).longValue() & DIGIT;
+        }
+        return new Wide(digits);
+    }
+
     static Wide zero(int length, int places) {
         return new Wide(new long[places][length]);
     }

@@ -16,6 +16,9 @@
  * it has completions for each end that these ask for, made when a beginning is looked at; how many
  * there are for each beginning comes from the sets once more, cut into <i>regions</i> that no move
  * leaves.
+ *
+ * <p>The best come from the same trellis with least costs in place of sums; where different
+ * surfaces are counted, over the states that keep track of them.
  */
 @NullMarked
 package org.kitweft.explore.trellis;

@@ -6,6 +6,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.atomic.AtomicBoolean;
 import javax.swing.AbstractListModel;
 import org.kitweft.explore.rank.Ranked;
 import org.kitweft.explore.rank.Standing;
@@ -38,6 +39,10 @@ final class VariationList extends AbstractListModel<Variation> {
     private transient Iterator<Variation> best = List.<Variation>of().iterator();
     private final transient List<Variation> fetched = new ArrayList<>();
     private transient Tasks.Running running = () -> {};
+
+    /** Whether nobody waits for more of {@link #best}, whichever portion is being fetched. */
+    private transient AtomicBoolean ended = new AtomicBoolean();
+
     private transient Runnable changed = () -> {};
     private Order order = Order.LEAST_TRAVEL;
     private boolean fetching;
@@ -56,6 +61,8 @@ final class VariationList extends AbstractListModel<Variation> {
     /** Shows other variations, or in another order; empty: none. */
     void show(Optional<Possibilities> other, Order by, RoleWeights weights) {
         running.stop();
+        ended.set(true);
+        ended = new AtomicBoolean();
         search.end();
         fetching = false;
         possibilities = other.filter(p -> p.total().signum() > 0);
@@ -112,16 +119,19 @@ final class VariationList extends AbstractListModel<Variation> {
         }
         fetching = true;
         Iterator<Variation> before = best;
+        AtomicBoolean enough = ended;
         int wanted = anew.isPresent() ? FIRST_PORTION : PORTION;
         running =
                 tasks.run(
                         "",
                         progress -> {
                             Iterator<Variation> from =
-                                    anew.map(p -> p.best(Cost.TRAVEL).iterator()).orElse(before);
+                                    anew.map(p -> p.best(Cost.TRAVEL, enough::get).iterator())
+                                            .orElse(before);
                             List<Variation> portion = new ArrayList<>();
                             while (portion.size() < wanted
                                     && !progress.stopped()
+                                    && !enough.get()
                                     && from.hasNext()) {
                                 portion.add(from.next());
                             }

@@ -132,6 +132,23 @@ class PossibilitiesTest {
                 .isEqualTo(400);
     }
 
+    @Test
+    void theWaysOfEachStrokeAddUpWhereALoopHasManyStates() {
+        Recipe recipe = Recipe.plain(Sticking.parse("[RLRR LRLL]*3"), MARIMBA);
+        Choices choices = new Choices(Map.of(Letter.R, bars(20), Letter.L, bars(20)));
+        List<Rule> rules = List.of(new Rule.Reach(30), Rule.NoCrossing.usual(), new Rule.Loop());
+        Possibilities possibilities = Possibilities.of(recipe, choices, rules);
+        assertThat(possibilities.total().bitLength()).isGreaterThan(Long.SIZE);
+        assertThat(possibilities.waysPerStroke().values())
+                .hasSize(24)
+                .allSatisfy(
+                        ways ->
+                                assertThat(
+                                                ways.values().stream()
+                                                        .reduce(BigInteger.ZERO, BigInteger::add))
+                                        .isEqualTo(possibilities.total()));
+    }
+
     @ParameterizedTest(name = "loop {0}, different surfaces {1}")
     @CsvSource({"false,false", "true,false", "false,true", "true,true"})
     void hugeTotalsRankDrawAndAddUp(boolean loop, boolean different) {
@@ -224,6 +241,36 @@ class PossibilitiesTest {
         // Three surfaces for two hands: one move, and none is shorter than from snare to high tom
         // (33.96 cm), mid tom (40.22), or between the toms (31.00).
         assertThat(travels.get(0)).isEqualTo(31);
+    }
+
+    @ParameterizedTest(name = "all of {1} bars, loop {0}")
+    @CsvSource({"false,8", "true,6"})
+    void theBestThatStrikeEverythingAreFoundAtOnce(boolean loop, int bars) {
+        Recipe recipe = Recipe.plain(Sticking.parse("[RLRR LRLL]*2"), MARIMBA);
+        Choices choices = new Choices(Map.of(Letter.R, bars(bars), Letter.L, bars(bars)));
+        List<Rule> rules = new ArrayList<>(List.of(new Rule.Surfaces(bars, bars)));
+        if (loop) {
+            rules.add(new Rule.Loop());
+        }
+        Possibilities possibilities = Possibilities.of(recipe, choices, rules);
+        int[] looks = new int[1];
+        List<Variation> best =
+                possibilities.best(Cost.TRAVEL, () -> looks[0]++ > 50_000).limit(3).toList();
+        assertThat(best).hasSize(3);
+        assertThat(best)
+                .extracting(variation -> possibilities.travel(variation.sounds()).totalCm())
+                .isSorted();
+    }
+
+    @Test
+    void theSearchForTheBestEndsWhenItIsStopped() {
+        Possibilities possibilities =
+                of("[RLRR LRLL]*2", FOUR, new Rule.Surfaces(4, 4), new Rule.Loop());
+        int[] looks = new int[1];
+        var best = possibilities.best(Cost.TRAVEL, () -> ++looks[0] > 5).iterator();
+        assertThat(best.hasNext()).isFalse();
+        assertThat(looks[0]).isEqualTo(6);
+        assertThat(best.hasNext()).isFalse();
     }
 
     @Test
