@@ -92,11 +92,13 @@ public final class SessionModel {
 
     /**
      * Puts something in the grid to be heard, not taken yet: what is saved with the lesson is what
-     * was there before, until {@link #take} or an edit of the groove. Joins as {@link #keepEditing}
-     * does.
+     * was there before, until {@link #take} or an edit of the groove. Where a phrase plays that has
+     * no section open in the grid, the groove plays instead. Joins as {@link #keepEditing} does.
      */
     public void hear(String name, Session next) {
-        edit(name, next.heardOver(session()), true);
+        Session heard = next.heardOver(session());
+        boolean elsewhere = heard.draft().plays() && heard.draft().open().isEmpty();
+        edit(name, elsewhere ? heard.with(heard.draft().withPlays(false)) : heard, true);
     }
 
     /** Takes what is heard: it is the user's own from now on, and undone together with hearing. */

@@ -37,6 +37,8 @@ import org.kitweft.ui.theme.Theme;
 
 /** The window of the program. Start at {@link #open}. */
 public final class MainWindow {
+    private static final System.Logger LOG = System.getLogger(MainWindow.class.getName());
+
     private final JFrame frame = new JFrame("Kitweft");
     private final Commands commands = new Commands();
     private final StatusBar status = new StatusBar();
@@ -121,9 +123,19 @@ public final class MainWindow {
         // Reading the kit and weaving take about as long as setting up the looks: side by side.
         // Nobody else knows the model yet; from then on it is the event thread's.
         CompletableFuture<SessionModel> first =
-                CompletableFuture.supplyAsync(() -> new SessionModel(Session.opening()));
+                CompletableFuture.supplyAsync(() -> new SessionModel(lastOrOpening(settingsFile)));
         EventQueue.invokeLater(
                 () -> stands.accept(stand(first, settingsFile, player, bank, lesson)));
+    }
+
+    private static Session lastOrOpening(Path settingsFile) {
+        try {
+            return LastGroove.read(settingsFile).orElseGet(Session::opening);
+        } catch (IOException e) {
+            // The file stays as it is until the window closes; nobody can be told before it stands.
+            LOG.log(System.Logger.Level.WARNING, "last groove not read: {0}", e.getMessage());
+            return Session.opening();
+        }
     }
 
     private static MainWindow stand(
@@ -392,10 +404,10 @@ public final class MainWindow {
                                 maximised);
         try {
             settings.write(settingsFile);
+            LastGroove.write(settingsFile, session.session());
         } catch (IOException e) {
-            // Nothing of the user's work is lost; the log is where a search would begin.
-            System.getLogger(MainWindow.class.getName())
-                    .log(System.Logger.Level.WARNING, "settings not kept: {0}", e.getMessage());
+            // Nothing that was saved is lost; the log is where a search would begin.
+            LOG.log(System.Logger.Level.WARNING, "settings not kept: {0}", e.getMessage());
         }
         play.close();
         frame.dispose();

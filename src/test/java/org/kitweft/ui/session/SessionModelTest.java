@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import org.kitweft.groove.PhrasePlan;
+import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Tempo;
 import org.kitweft.kit.BuiltInKits;
 import org.kitweft.kit.SoundName;
@@ -113,5 +116,20 @@ class SessionModelTest {
         Session left = model.session().on(model.recipe().kit().mirrored());
         assertThat(left.recipe().weave().conflicts()).isEmpty();
         assertThat(left.recipe().weave().hits()).hasSameSizeAs(model.groove().hits());
+    }
+
+    @Test
+    void whatIsHeardIsHeardAlsoWhileAPhrasePlays() {
+        SessionModel model = new SessionModel(Session.opening());
+        Recipe recipe = model.recipe();
+        PhrasePlan plan = PhrasePlan.of(recipe, recipe, recipe, 4);
+        Session playing = model.session().with(model.session().draft().with(plan).withPlays(true));
+        model.edit("Phrase", playing);
+        model.hear("Hear", model.session().with(recipe.with(Sticking.parse("RRLL"))));
+        assertThat(model.session().draft().plays()).isFalse();
+
+        model.edit("Open", playing.with(playing.draft().withOpen(OptionalInt.of(0))));
+        model.hear("Hear", model.session().with(recipe.with(Sticking.parse("RRLL"))));
+        assertThat(model.session().draft().plays()).as("the open section follows").isTrue();
     }
 }
