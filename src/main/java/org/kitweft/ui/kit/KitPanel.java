@@ -42,12 +42,12 @@ public final class KitPanel extends JPanel {
     public KitPanel(SessionModel session, Playhead playhead, BiConsumer<Kit, SoundName> audition) {
         super(new BorderLayout());
         placing = new Placing(session, audition::accept);
-        view = new KitView(KitModel.of(session.recipe()), placing, playhead);
+        view = new KitView(KitModel.of(placing.recipe()), placing, playhead);
         view.getAccessibleContext().setAccessibleName("Kit from above");
         add(header(), BorderLayout.NORTH);
         add(view, BorderLayout.CENTER);
         new KitHands(view, placing).install();
-        session.addListener(() -> view.show(KitModel.of(session.recipe())));
+        session.addListener(() -> view.show(KitModel.of(placing.recipe())));
         playhead.addListener(view::repaint);
         placing.addListener(this::follow);
         view.addFocusListener(

@@ -60,7 +60,8 @@ final class Placing {
     }
 
     Recipe recipe() {
-        return session.recipe();
+        Recipe now = session.recipe();
+        return now.with(now.voicing().briefly(now.sticking()));
     }
 
     /** Takes a letter's token up from where it stands. */

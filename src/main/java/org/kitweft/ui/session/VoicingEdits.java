@@ -3,6 +3,8 @@ package org.kitweft.ui.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.kitweft.groove.LetterVoicing;
 import org.kitweft.groove.Recipe;
@@ -13,6 +15,7 @@ import org.kitweft.kit.Sound;
 import org.kitweft.kit.SoundName;
 import org.kitweft.kit.Surface;
 import org.kitweft.pattern.Letter;
+import org.kitweft.pattern.Stroke;
 
 /** What can be done to the way a letter is played: from one recipe to the next. */
 public final class VoicingEdits {
@@ -51,7 +54,8 @@ public final class VoicingEdits {
     }
 
     /**
-     * Places a letter on a sound.
+     * Places a letter on a sound. Single strokes that go elsewhere stay there, unless they are all
+     * that the letter has: then it would be heard nowhere.
      *
      * @param limb who plays the letter from now on
      * @param add whether the sound joins those the letter takes in turn; else it stands alone
@@ -71,7 +75,22 @@ public final class VoicingEdits {
             sounds.clear();
         }
         sounds.add(sound);
-        return recipe.with(voicing.with(letter, target.with(before, sounds).withTacet(false)));
+        return recipe.with(
+                withoutStrokesOf(letter, recipe)
+                        .with(letter, target.with(before, sounds).withTacet(false)));
+    }
+
+    /** The voicing without single strokes of a letter, where all its strokes are such. */
+    private static Voicing withoutStrokesOf(Letter letter, Recipe recipe) {
+        SortedMap<Integer, SoundName> others = new TreeMap<>(recipe.voicing().strokes());
+        List<Stroke> strokes = recipe.sticking().strokes();
+        for (int i = 0; i < strokes.size(); i++) {
+            boolean own = strokes.get(i).struck().filter(s -> s.letter() == letter).isPresent();
+            if (own && others.remove(i) == null) {
+                return recipe.voicing();
+            }
+        }
+        return recipe.voicing().withStrokes(others);
     }
 
     /** Takes one place of a path away; the last one stays. */

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.kitweft.groove.LetterVoicing;
 import org.kitweft.groove.Recipe;
+import org.kitweft.groove.Voicing;
 import org.kitweft.kit.BuiltInKits;
 import org.kitweft.kit.Kit;
 import org.kitweft.kit.Limb;
@@ -54,6 +55,19 @@ class VoicingEditsTest {
         assertThat(voiced(two, Letter.R).path())
                 .containsExactly(kit.find("snare"), kit.find("ride"));
         assertThat(VoicingEdits.removeTurn(two, Letter.R, Target.ALL, 1)).isEqualTo(recipe);
+    }
+
+    @Test
+    void aLetterWhoseStrokesAllWentElsewhereOneByOneIsHeardWhereItIsPlaced() {
+        Voicing elsewhere = recipe.voicing();
+        for (int stroke : new int[] {0, 2, 3, 5}) {
+            elsewhere = elsewhere.withStroke(stroke, kit.find(stroke == 0 ? "crash" : "ride"));
+        }
+        Recipe heard = recipe.with(elsewhere.withStroke(1, kit.find("high-tom")));
+        Recipe right = VoicingEdits.place(heard, Letter.R, surface("hi-hat"), Target.ALL, false);
+        assertThat(right.voicing().strokes()).containsOnlyKeys(1);
+        Recipe left = VoicingEdits.place(heard, Letter.L, surface("hi-hat"), Target.ALL, false);
+        assertThat(left.voicing().strokes()).as("L has strokes of its own").hasSize(5);
     }
 
     @Test
