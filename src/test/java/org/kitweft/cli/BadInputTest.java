@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -59,6 +61,9 @@ class BadInputTest {
         groove;RL;--kit;fife-piece        | kit "fife-piece" is not in the built-in kits; did you mean "five-piece"? (five-piece, extended, hand-drums, marimba, vibraphone, timpani)
         groove;RL;--kit;no/such.json      | kit file no/such.json: there is no such file
         groove;RL;--midi;no/such/a.mid    | cannot write no/such/a.mid: there is no folder *
+        groove;RL;--pdf;                  | --pdf "": expected a file name
+        groove;RL;--wav;/                 | / is a folder, expected a file
+        groove;RL;--force;--wav;/         | / is a folder, expected a file
         groove;RL;--midi;a.x;--png;./a.x  | --midi and --png both write to ./a.x
         groove;RL;--wav;a.wav;--bank;pom.xml | sound bank pom.xml: expected a whole SF2 or DLS file, this one cannot be read
         groove;RL;--play;--bank;none.sf2  | sound bank none.sf2: there is no such file
@@ -108,6 +113,19 @@ class BadInputTest {
                         "kitweft: %s\n  %s\n  %s^\n"
                                 .formatted(line, shown, " ".repeat(column - 1)));
         assertThat(Run.of("count", sticking).err()).isEqualTo(run.err());
+    }
+
+    @Test
+    @EnabledOnOs({OS.LINUX, OS.MAC})
+    void aPipeIsNeverReplaced() throws Exception {
+        Path pipe = folder.resolve("pipe");
+        assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor()).isZero();
+        for (String option : List.of("--midi", "--png")) {
+            Run run = Run.of("groove", "RL", option, pipe.toString(), "--force");
+            assertThat(run.code()).isEqualTo(Cli.WRONG_INPUT);
+            assertThat(run.err())
+                    .isEqualTo("kitweft: %s is no regular file, it cannot be replaced\n", pipe);
+        }
     }
 
     @Test
