@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.kitweft.pattern.TextFormatException;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -33,6 +34,9 @@ public final class Cli {
 
     /** In the order of the help. Only the one that is called is looked into: that saves time. */
     private static final Map<String, Function<Terminal, Object>> COMMANDS = commands();
+
+    /** What stickings are written with; the name of every option has other letters too. */
+    private static final Pattern STICKING = Pattern.compile("[-RLKHBrlz0-9>()\\[\\]*\\s]+");
 
     private Cli() {}
 
@@ -76,7 +80,7 @@ public final class Cli {
         List<String> moved = new ArrayList<>(List.of(args));
         if (args.length < 2
                 || !args[1].startsWith("-")
-                || args[1].startsWith("--")
+                || (args[1].startsWith("--") && !STICKING.matcher(args[1]).matches())
                 || List.of("-h", "-V").contains(args[1])
                 || moved.contains("--")) {
             return args;
@@ -88,7 +92,7 @@ public final class Cli {
 
     private static int usage(ParameterException fault, Terminal terminal) {
         String command = fault.getCommandLine().getCommandSpec().qualifiedName();
-        String message = firstLine(String.valueOf(fault.getMessage()));
+        String message = firstLine(String.valueOf(fault.getMessage())).replaceFirst("^Error: ", "");
         terminal.err()
                 .println(
                         "kitweft: "

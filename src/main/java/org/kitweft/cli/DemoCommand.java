@@ -79,6 +79,9 @@ final class DemoCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (folder.toString().isBlank()) {
+            throw new InputException("folder \"\": expected a name, or . for the current one");
+        }
         Lesson lesson = DemoLesson.load();
         Targets targets = new Targets(force);
         targets.add(

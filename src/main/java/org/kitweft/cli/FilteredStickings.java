@@ -111,7 +111,7 @@ final class FilteredStickings {
             return Optional.of(
                     String.format(
                             Locale.ROOT,
-                            "stopped after looking at %,d stickings; ask for fewer strokes, or for more of the first with --starts-with",
+                            "the list is incomplete: stopped after looking at %,d stickings; ask for fewer strokes, or for more of the first with --starts-with",
                             lookedAt));
         }
         if (passed <= from) {

@@ -2,6 +2,7 @@ package org.kitweft.cli;
 
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.kitweft.groove.Grid;
 import org.kitweft.groove.Groove;
 import org.kitweft.groove.Phrase;
 import org.kitweft.groove.Recipe;
@@ -78,6 +79,14 @@ final class GrooveCommand implements Callable<Integer> {
                     "--tempo-steps is for --midi and --wav; --play plays one --tempo");
         }
         Recipe recipe = recipeOptions.recipe();
+        if (recipe.grid().swing() != Grid.STRAIGHT && !recipe.grid().canSwing()) {
+            terminal.err()
+                    .println(
+                            "swing has no effect on %d step%s a beat, only on 2, 4 or 8"
+                                    .formatted(
+                                            recipe.grid().stepsPerBeat(),
+                                            recipe.grid().stepsPerBeat() == 1 ? "" : "s"));
+        }
         Optional<Phrase> phrase = phraseOptions.phrase(recipe);
         Playable playable;
         Targets targets;

@@ -19,7 +19,7 @@ final class GrooveHeading {
                         beat(grid.meter(), symbols) + " = " + tempo.beatsPerMinute(),
                         groove.bars() == 1 ? "1 bar" : groove.bars() + " bars",
                         groove.kit().toString());
-        if (grid.swing() != Grid.STRAIGHT) {
+        if (grid.swing() != Grid.STRAIGHT && grid.canSwing()) {
             line += symbols.between() + "swing " + grid.swing() + " %";
         }
         return grid.overTheBar() ? line + symbols.between() + "over the bar" : line;

@@ -14,7 +14,7 @@ final class RecipeOptions {
             index = "0",
             paramLabel = "STICKING",
             description =
-                    "R, L (hands), K (kick), H (hi-hat pedal), B (both hands), - a rest; >R accent, (R) ghost, lR flam, llR drag, Rz buzz, [RL]*2 repeat. At most 512 strokes. In quotes; to start with a rest, give it first, or after --.")
+                    "R, L (hands), K (kick), H (hi-hat pedal), B (both hands), - a rest; >R accent, (R) ghost, lR flam, llR drag, Rz buzz, [RL]*2 repeat. At most 512 strokes. In quotes; to start with rests, give it first, or after --.")
     private String sticking = "";
 
     @Mixin private KitOptions kitOptions = new KitOptions();

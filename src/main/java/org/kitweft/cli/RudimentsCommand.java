@@ -76,6 +76,11 @@ final class RudimentsCommand implements Callable<Integer> {
 
     private static List<Rudiment> containing(String part, Rudiments rudiments) {
         String wanted = part.toLowerCase(Locale.ROOT).strip();
+        if (wanted.matches("[-+]?[0-9]+")) {
+            throw new InputException(
+                    "rudiment %1$s: there are %2$d, expected a number from 1 to %2$d"
+                            .formatted(wanted, rudiments.all().size()));
+        }
         List<Rudiment> found =
                 rudiments.all().stream()
                         .filter(r -> r.name().toLowerCase(Locale.ROOT).contains(wanted))

@@ -29,6 +29,9 @@ final class Targets {
 
     /** Adds a file; {@code option} is what asked for it. */
     void add(String option, Path target, Writer writer) {
+        if (target.toString().isBlank()) {
+            throw new InputException("%s \"\": expected a file name".formatted(option));
+        }
         Path whole = target.toAbsolutePath().normalize();
         String other = asked.put(whole, option);
         if (other != null) {
@@ -37,9 +40,16 @@ final class Targets {
         writers.put(target, writer);
     }
 
-    /** Refuses if any of them exists and may not be replaced. */
+    /** Refuses if any of them exists and may not, or can never, be replaced. */
     void check() {
         for (Path target : writers.keySet()) {
+            if (Files.isDirectory(target)) {
+                throw new InputException("%s is a folder, expected a file".formatted(target));
+            }
+            if (Files.exists(target) && !Files.isRegularFile(target)) {
+                throw new InputException(
+                        "%s is no regular file, it cannot be replaced".formatted(target));
+            }
             if (!replace && Files.exists(target)) {
                 throw new InputException(
                         "%s exists already and was not replaced; --force replaces it"

@@ -13,7 +13,8 @@ import java.nio.file.StandardCopyOption;
 
 /**
  * Writes a file beside its target and moves it into place when it is whole: whoever reads the
- * target sees the former file or the new one, never a part.
+ * target sees the former file or the new one, never a part. A symbolic link stays, and the file it
+ * leads to is written; what exists and is no regular file, as a device, is never replaced.
  */
 public final class SafeFile {
 
@@ -34,6 +35,9 @@ public final class SafeFile {
         void writeTo(OutputStream out) throws IOException;
     }
 
+    /** More links after another than people make; as many as Linux follows. */
+    private static final int MOST_LINKS = 40;
+
     private SafeFile() {}
 
     /**
@@ -43,15 +47,18 @@ public final class SafeFile {
      * @throws IOException if it cannot be written; the message is a sentence that names the file
      */
     public static void write(Path target, Existing existing, Content content) throws IOException {
-        Path whole = target.toAbsolutePath();
+        Path whole = followed(target);
+        if (Files.isDirectory(whole)) {
+            throw new IOException("cannot write %s: it is a folder".formatted(target));
+        }
+        if (Files.exists(whole) && !Files.isRegularFile(whole)) {
+            throw new IOException("cannot write %s: it is no regular file".formatted(target));
+        }
         refuseIfKept(whole, target, existing);
         Path folder = whole.getParent();
         if (folder == null || !Files.isDirectory(folder)) {
             throw new IOException(
                     "cannot write %s: there is no folder %s".formatted(target, folder));
-        }
-        if (Files.isDirectory(whole)) {
-            throw new IOException("cannot write %s: it is a folder".formatted(target));
         }
         Path beside = temporaryBeside(whole, target);
         try {
@@ -71,6 +78,18 @@ public final class SafeFile {
         } finally {
             Files.deleteIfExists(beside);
         }
+    }
+
+    /** Where symbolic links lead, even if nothing is there yet. */
+    private static Path followed(Path target) throws IOException {
+        Path at = target.toAbsolutePath();
+        for (int links = 0; Files.isSymbolicLink(at); links++) {
+            if (links == MOST_LINKS) {
+                throw new IOException("cannot write %s: its links go round".formatted(target));
+            }
+            at = at.resolveSibling(Files.readSymbolicLink(at));
+        }
+        return at;
     }
 
     private static void refuseIfKept(Path whole, Path target, Existing existing)

@@ -2,6 +2,7 @@ package org.kitweft.kit;
 
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectWriter;
@@ -128,9 +129,11 @@ public final class KitFile {
                     at == null
                             ? ""
                             : "line %d, column %d".formatted(at.getLineNr(), at.getColumnNr()),
-                    "it is not whole JSON text ("
-                            + e.getOriginalMessage().lines().findFirst().orElse("")
-                            + ")");
+                    e instanceof StreamConstraintsException
+                            ? "nested too deep, or a text or number too long for a kit"
+                            : "it is not whole JSON text (%s)"
+                                    .formatted(
+                                            e.getOriginalMessage().lines().findFirst().orElse("")));
         } catch (IOException e) {
             throw new UncheckedIOException("text in memory can always be read", e);
         }

@@ -2,6 +2,7 @@ package org.kitweft.lesson;
 
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
@@ -79,8 +80,11 @@ public final class LessonFile {
             throw new LessonFormatException(
                     source,
                     place(e.getLocation()),
-                    "it is not whole JSON text (%s)"
-                            .formatted(e.getOriginalMessage().lines().findFirst().orElse("")),
+                    e instanceof StreamConstraintsException
+                            ? "nested too deep, or a text or number too long for a lesson"
+                            : "it is not whole JSON text (%s)"
+                                    .formatted(
+                                            e.getOriginalMessage().lines().findFirst().orElse("")),
                     e);
         }
         return new LessonReader(source).lesson(root);

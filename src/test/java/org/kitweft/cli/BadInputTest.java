@@ -1,6 +1,7 @@
 package org.kitweft.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -9,9 +10,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.kitweft.lesson.LessonFile;
 
 /** Whatever is wrong with the input: exit code 1 or 2, one clear line, nothing else. */
 class BadInputTest {
@@ -59,6 +63,9 @@ class BadInputTest {
         groove;RL;--kit;fife-piece        | kit "fife-piece" is not in the built-in kits; did you mean "five-piece"? (five-piece, extended, hand-drums, marimba, vibraphone, timpani)
         groove;RL;--kit;no/such.json      | kit file no/such.json: there is no such file
         groove;RL;--midi;no/such/a.mid    | cannot write no/such/a.mid: there is no folder *
+        groove;RL;--pdf;                  | --pdf "": expected a file name
+        groove;RL;--wav;/                 | / is a folder, expected a file
+        groove;RL;--force;--wav;/         | / is a folder, expected a file
         groove;RL;--midi;a.x;--png;./a.x  | --midi and --png both write to ./a.x
         groove;RL;--wav;a.wav;--bank;pom.xml | sound bank pom.xml: expected a whole SF2 or DLS file, this one cannot be read
         groove;RL;--play;--bank;none.sf2  | sound bank none.sf2: there is no such file
@@ -73,8 +80,10 @@ class BadInputTest {
         stickings;4;--longest-run;0       | --longest-run 0: expected 1 or more
         stickings;4;--starts-with;RK      | --starts-with RK: expected R and L only, the catalogue is of hands
         stickings;4;--cycle-of;RLR        | --cycle-of RLR: expected 4 strokes of R and L
-        rudiments;41                      | rudiment "41": expected a number from 1 to 40, a name or a part of one; without it all are listed
+        rudiments;41                      | rudiment 41: there are 40, expected a number from 1 to 40
+        rudiments;flums                   | rudiment "flums": expected a number from 1 to 40, a name or a part of one; without it all are listed
         kits;timpany                      | kit "timpany" is not in the built-in kits; did you mean "timpani"? (five-piece, extended, hand-drums, marimba, vibraphone, timpani)
+        demo;                             | folder "": expected a name, or . for the current one
         demo;pom.xml                      | pom.xml is a file, expected a folder
         """)
     void wrongInputIsToldInOneLine(String command, String line) {
@@ -111,6 +120,43 @@ class BadInputTest {
     }
 
     @Test
+    @EnabledOnOs({OS.LINUX, OS.MAC})
+    void aPipeIsNeverReplaced() throws Exception {
+        Path pipe = folder.resolve("pipe");
+        assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor()).isZero();
+        for (String option : List.of("--midi", "--png")) {
+            Run run = Run.of("groove", "RL", option, pipe.toString(), "--force");
+            assertThat(run.code()).isEqualTo(Cli.WRONG_INPUT);
+            assertThat(run.err())
+                    .isEqualTo("kitweft: %s is no regular file, it cannot be replaced\n", pipe);
+        }
+    }
+
+    @Test
+    void jsonNestedTooDeepIsToldInOurWords() throws IOException {
+        Path deep = Files.writeString(folder.resolve("deep.json"), "[".repeat(2000));
+        Run run = Run.of("kits", deep.toString());
+        assertThat(run.code()).isEqualTo(Cli.WRONG_INPUT);
+        assertThat(run.err())
+                .contains("nested too deep")
+                .contains("deep.json")
+                .doesNotContain("jackson", "StreamRead")
+                .hasLineCount(1);
+        assertThatThrownBy(() -> LessonFile.parse("[".repeat(2000), "deep.lesson"))
+                .hasMessageContaining("nested too deep")
+                .hasMessageNotContaining("StreamRead");
+    }
+
+    @Test
+    void aStickingMayStartWithSeveralRests() {
+        for (String sticking : List.of("---- RL", "--lR L", "--[RL]*2", "-RL")) {
+            Run run = Run.of("groove", sticking, "--steps", "4");
+            assertThat(run.err()).as(sticking).isEmpty();
+            assertThat(run.code()).as(sticking).isEqualTo(Cli.DONE);
+        }
+    }
+
+    @Test
     void aFaultOfAFigureIsShownWithACaret() {
         assertThat(Run.of("groove", "RL", "--layer", "snare@2: x y").err())
                 .isEqualTo(
@@ -131,6 +177,7 @@ class BadInputTest {
         groove;RL;--tempoo;90   | Unknown options: '--tempoo', '90' | kitweft groove
         groove;RL;--tempo;fast  | Invalid value for option '--tempo': 'fast' is not a whole number | kitweft groove
         stickings;four          | Invalid value for positional parameter at index 0 (N): 'four' is not a whole number | kitweft stickings
+        list;RLRR;--best;3;--sample;3 | --best=N, --sample=N are mutually exclusive (specify only one) | kitweft list
         grove;RL                | Unmatched arguments from index 0: 'grove', 'RL' | kitweft
         count;RL;LR             | Unmatched argument at index 2: 'LR' | kitweft count
         """)

@@ -21,6 +21,16 @@ class GrooveCommandTest {
     @TempDir Path folder;
 
     @Test
+    void swingIsNamedWhereStepsGoInPairsOnly() {
+        assertThat(Run.of("groove", "RLRL", "--swing", "75").out()).contains("swing 75 %");
+        Run triplets = Run.of("groove", "RLRL", "--steps", "3", "--swing", "75");
+        assertThat(triplets.out()).doesNotContain("swing");
+        assertThat(triplets.err())
+                .isEqualTo("swing has no effect on 3 steps a beat, only on 2, 4 or 8\n");
+        assertThat(triplets.code()).isEqualTo(Cli.DONE);
+    }
+
+    @Test
     void theGridIsShownAsText() {
         Run run =
                 Run.of(

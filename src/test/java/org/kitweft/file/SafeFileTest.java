@@ -8,7 +8,10 @@ import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.kitweft.file.SafeFile.Existing;
 
@@ -62,6 +65,46 @@ class SafeFileTest {
                 .hasMessage("cannot write %s: no space left on device", target);
         assertThat(target).hasContent("one");
         assertThat(folder).isDirectoryNotContaining(path -> !path.equals(target));
+    }
+
+    @Test
+    void writesWhereASymbolicLinkLeadsAndKeepsTheLink() throws IOException {
+        Path real = Files.writeString(folder.resolve("real.txt"), "one");
+        Path near = Files.createSymbolicLink(folder.resolve("near.txt"), Path.of("real.txt"));
+        Path far = Files.createSymbolicLink(folder.resolve("far.txt"), near);
+        SafeFile.write(far, Existing.REPLACE, out -> out.write("two".getBytes(UTF_8)));
+        assertThat(real).hasContent("two");
+        assertThat(far).isSymbolicLink();
+        assertThat(near).isSymbolicLink();
+        Path loose = Files.createSymbolicLink(folder.resolve("loose.txt"), Path.of("new.txt"));
+        SafeFile.write(loose, Existing.KEEP, out -> out.write("three".getBytes(UTF_8)));
+        assertThat(loose).isSymbolicLink();
+        assertThat(folder.resolve("new.txt")).hasContent("three");
+    }
+
+    @Test
+    void linksThatGoRoundAreRefused() throws IOException {
+        Path round = Files.createSymbolicLink(folder.resolve("round"), Path.of("round"));
+        assertThatThrownBy(() -> SafeFile.write(round, Existing.REPLACE, out -> out.write(1)))
+                .hasMessage("cannot write %s: its links go round", round);
+    }
+
+    @Test
+    @EnabledOnOs({OS.LINUX, OS.MAC})
+    void neverReplacesAPipeOrAFolder() throws Exception {
+        Path pipe = folder.resolve("pipe");
+        assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor()).isZero();
+        Path link = Files.createSymbolicLink(folder.resolve("link"), pipe);
+        for (Existing existing : Existing.values()) {
+            for (Path target : List.of(pipe, link)) {
+                assertThatThrownBy(() -> SafeFile.write(target, existing, out -> out.write(1)))
+                        .hasMessage("cannot write %s: it is no regular file", target);
+            }
+            assertThatThrownBy(() -> SafeFile.write(folder, existing, out -> out.write(1)))
+                    .hasMessage("cannot write %s: it is a folder", folder);
+        }
+        assertThat(Files.exists(pipe) && !Files.isRegularFile(pipe)).isTrue();
+        assertThat(link).isSymbolicLink();
     }
 
     @Test

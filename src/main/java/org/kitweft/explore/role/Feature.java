@@ -109,12 +109,35 @@ public enum Feature {
         return id;
     }
 
-    /** What it means that a groove has it. */
+    /** What it means that a groove of a kit has it: where no cymbal is, none is spoken of. */
+    String reason(KitTraits kit) {
+        return switch (this) {
+            case STEADY_EIGHTHS -> kit.pulseIsOnCymbals() ? reason : "keeps eighths on one surface";
+            case ENDS_ON_MARK -> kit.hasCrash() ? reason : "ends strong on a low sound";
+            case MARKS_WITH_LOW ->
+                    kit.hasCrash() ? reason : "marks low sounds with an accent or another sound";
+            default -> reason;
+        };
+    }
+
+    /** What it means that a groove of a kit does not have it. */
+    String absence(KitTraits kit) {
+        return switch (this) {
+            case STEADY_EIGHTHS ->
+                    kit.pulseIsOnCymbals() ? absence : "keeps no eighths on one surface";
+            case ENDS_ON_MARK -> kit.hasCrash() ? absence : "does not end strong on a low sound";
+            case MARKS_WITH_LOW ->
+                    kit.hasCrash() ? absence : "marks no low sound with an accent or another sound";
+            default -> absence;
+        };
+    }
+
+    /** What it means that a groove has it, on a kit with cymbals. */
     public String reason() {
         return reason;
     }
 
-    /** What it means that a groove does not have it. */
+    /** What it means that a groove does not have it, on a kit with cymbals. */
     public String absence() {
         return absence;
     }

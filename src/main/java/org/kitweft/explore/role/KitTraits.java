@@ -31,6 +31,7 @@ final class KitTraits {
     private final Set<SoundName> marks;
     private final Map<SoundName, Double> depth = new HashMap<>();
     private final boolean hasCrash;
+    private final boolean pulseIsOnCymbals;
 
     KitTraits(Kit kit) {
         Map<SoundName, SoundFamily> families = new HashMap<>();
@@ -54,6 +55,8 @@ final class KitTraits {
         Set<SoundName> ride =
                 with(families, Set.of(SoundFamily.HI_HAT, SoundFamily.RIDE, SoundFamily.BELL));
         pulse = ride.isEmpty() ? all : ride;
+        pulseIsOnCymbals =
+                with(families, Set.of(SoundFamily.HI_HAT, SoundFamily.RIDE)).containsAll(pulse);
         Set<SoundName> crash = with(families, Set.of(SoundFamily.CRASH));
         hasCrash = !crash.isEmpty();
         marks = hasCrash ? crash : low;
@@ -87,6 +90,11 @@ final class KitTraits {
 
     boolean keepsPulse(SoundName sound) {
         return pulse.contains(sound);
+    }
+
+    /** Whether all that keeps the pulse are cymbals: no bells among them, and no stand-ins. */
+    boolean pulseIsOnCymbals() {
+        return pulseIsOnCymbals;
     }
 
     boolean isBackBeat(SoundName sound) {

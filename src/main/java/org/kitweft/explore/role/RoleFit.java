@@ -38,11 +38,11 @@ public record RoleFit(Map<Role, RoleScore> scores) {
 
     /** With weights of one's own. */
     public static RoleFit of(Groove groove, RoleWeights weights) {
-        Map<Feature, Finding> findings =
-                findings(groove, new KitTraits(groove.kit()), EnumSet.allOf(Feature.class));
+        KitTraits kit = new KitTraits(groove.kit());
+        Map<Feature, Finding> findings = findings(groove, kit, EnumSet.allOf(Feature.class));
         Map<Role, RoleScore> scores = new EnumMap<>(Role.class);
         for (Role role : Role.values()) {
-            scores.put(role, score(role, weights, findings));
+            scores.put(role, score(role, weights, findings, kit));
         }
         return new RoleFit(scores);
     }
@@ -61,7 +61,8 @@ public record RoleFit(Map<Role, RoleScore> scores) {
     }
 
     /** Features of weight 0 may be among the findings or not: they change nothing. */
-    static RoleScore score(Role role, RoleWeights weights, Map<Feature, Finding> findings) {
+    static RoleScore score(
+            Role role, RoleWeights weights, Map<Feature, Finding> findings, KitTraits kit) {
         double all =
                 findings.keySet().stream()
                         .mapToDouble(feature -> Math.abs(weights.of(role, feature)))
@@ -77,7 +78,9 @@ public record RoleFit(Map<Role, RoleScore> scores) {
                                         feature,
                                         finding.value(),
                                         Math.abs(weight) * speaks / all,
-                                        weight < 0 ? feature.absence() : text(feature, finding)));
+                                        weight < 0
+                                                ? feature.absence(kit)
+                                                : text(feature, finding, kit)));
                     }
                 });
         reasons.sort(
@@ -88,10 +91,10 @@ public record RoleFit(Map<Role, RoleScore> scores) {
         return new RoleScore(Math.min(1, value), reasons);
     }
 
-    private static String text(Feature feature, Finding finding) {
+    private static String text(Feature feature, Finding finding, KitTraits kit) {
         return finding.detail().isEmpty()
-                ? feature.reason()
-                : "%s (%s)".formatted(feature.reason(), finding.detail());
+                ? feature.reason(kit)
+                : "%s (%s)".formatted(feature.reason(kit), finding.detail());
     }
 
     /** The score for a role. */

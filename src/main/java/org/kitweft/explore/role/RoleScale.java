@@ -31,6 +31,7 @@ public final class RoleScale {
 
     /** 0 to 1: exactly {@code RoleFit.of(groove, weights).of(role).value()}. */
     public double of(Groove groove) {
-        return RoleFit.score(role, weights, RoleFit.findings(groove, traits, features)).value();
+        return RoleFit.score(role, weights, RoleFit.findings(groove, traits, features), traits)
+                .value();
     }
 }

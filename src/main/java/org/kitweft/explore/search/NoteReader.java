@@ -32,7 +32,9 @@ public final class NoteReader {
     /**
      * A groove read from notes.
      *
-     * @param target what was read
+     * @param target what was read; its bars, and those of all places here, are counted from the
+     *     first bar that has a note
+     * @param emptyBars the bars before that one, which were left out, 0 or more
      * @param furthest how far from its step the furthest note lay, in steps, 0 to 0.5; large values
      *     say that the grid does not fit
      * @param offTheGrid the steps to which a note was drawn from more than {@value #OFF_THE_GRID}
@@ -40,7 +42,11 @@ public final class NoteReader {
      * @param leftOut the notes that the kit has no sound for, by channel and key
      */
     public record Read(
-            Target target, double furthest, List<Place> offTheGrid, List<LeftOut> leftOut) {
+            Target target,
+            int emptyBars,
+            double furthest,
+            List<Place> offTheGrid,
+            List<LeftOut> leftOut) {
         public Read {
             offTheGrid = List.copyOf(offTheGrid);
             leftOut = List.copyOf(leftOut);
@@ -69,7 +75,8 @@ public final class NoteReader {
     private NoteReader() {}
 
     /**
-     * Reads notes; those beyond the last whole bar they begin in make one more bar.
+     * Reads notes; whole bars without a note at the start are left out, and notes beyond the last
+     * whole bar they begin in make one more bar.
      *
      * @param notes at least one, in any order
      * @param ticksPerQuarter the file's division, 1 or more
@@ -84,6 +91,8 @@ public final class NoteReader {
         if (notes.isEmpty()) {
             throw new IllegalArgumentException("no notes: expected at least one");
         }
+        int emptyBars = emptyBars(notes, ticksPerQuarter, grid);
+        long start = emptyBars * grid.meter().barTicks();
         Map<List<Integer>, SoundName> byKey = byKey(kit);
         TreeMap<Integer, Map<String, Strike>> heard = new TreeMap<>();
         double furthest = 0;
@@ -91,7 +100,7 @@ public final class NoteReader {
         TreeMap<Integer, LeftOut> leftOut = new TreeMap<>();
         for (NoteOn note : notes) {
             SoundName sound = byKey.get(List.of(note.channel(), note.key()));
-            double ticks = (double) note.tick() * Ticks.PER_QUARTER / ticksPerQuarter;
+            double ticks = Math.max(0, ticks(note, ticksPerQuarter) - start);
             if (ticks > (double) Groove.MAX_BARS * grid.meter().barTicks()) {
                 throw new IllegalArgumentException(
                         "note at tick %d: expected at most %d bars"
@@ -127,9 +136,21 @@ public final class NoteReader {
         }
         return new Read(
                 new Target(kit, grid, steps),
+                emptyBars,
                 Math.min(0.5, furthest),
                 List.copyOf(offTheGrid),
                 List.copyOf(leftOut.values()));
+    }
+
+    private static int emptyBars(List<NoteOn> notes, int ticksPerQuarter, Grid grid) {
+        double first =
+                notes.stream().mapToDouble(note -> ticks(note, ticksPerQuarter)).min().orElse(0);
+        double longest = (double) Groove.MAX_BARS * grid.meter().barTicks();
+        return nearestStep(Math.min(first, longest), grid) / grid.stepsPerBar();
+    }
+
+    private static double ticks(NoteOn note, int ticksPerQuarter) {
+        return (double) note.tick() * Ticks.PER_QUARTER / ticksPerQuarter;
     }
 
     private static LeftOut both(LeftOut one, LeftOut other) {

@@ -26,8 +26,8 @@ import org.kitweft.ui.session.SessionModel;
 public final class PracticePanel extends JPanel {
     private static final long serialVersionUID = 1;
     private static final String CARE =
-            "Raise the tempo only while everything stays loose, pause every 20 minutes or so, stop on"
-                    + " pain, tingling or numbness. Local rules and a clinician come first.";
+            "Raise the tempo only while everything stays loose, pause every half hour at the latest,"
+                    + " stop on pain, tingling or numbness. Local rules and a clinician come first.";
 
     private final transient PracticeModel model;
     private final transient Map<Way, JRadioButton> ways = new EnumMap<>(Way.class);

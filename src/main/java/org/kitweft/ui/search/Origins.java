@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.stream.Collectors;
 import org.kitweft.explore.search.Found;
 import org.kitweft.explore.search.NoneCan;
 import org.kitweft.explore.search.NoteReader;
@@ -97,6 +98,16 @@ public final class Origins {
         NoteReader.Read read =
                 NoteReader.read(file.notes(), file.ticksPerQuarter(), recipe.kit(), recipe.grid());
         List<String> remarks = new ArrayList<>();
+        if (!file.unread().isEmpty()) {
+            remarks.add("Tracks not read: %s.".formatted(names(file.unread())));
+        }
+        if (read.emptyBars() > 0) {
+            remarks.add(
+                    read.emptyBars() == 1
+                            ? "The empty bar at the start is left out; bar 1 is the first with a note."
+                            : "The %d empty bars at the start are left out; bar 1 is the first with a note."
+                                    .formatted(read.emptyBars()));
+        }
         if (!read.leftOut().isEmpty()) {
             remarks.add(
                     "Left out, no surface of %s has them: %s."
@@ -109,6 +120,12 @@ public final class Origins {
                                     Math.round(100 * read.furthest()), places(read.offTheGrid())));
         }
         return new Taken(read.target(), remarks);
+    }
+
+    private static String names(List<String> tracks) {
+        return tracks.stream()
+                .map(name -> name.isEmpty() ? "one without a name" : name)
+                .collect(Collectors.joining(", "));
     }
 
     private static String places(List<Place> places) {

@@ -44,8 +44,8 @@ final class CareNotes {
 
         Hands, arms, back
 
-        Warm up slowly. Pause every 20 minutes or so; change exercise, seat and grip. Raise the \
-        tempo only while everything stays loose. Stop on pain, tingling or numbness; do not \
+        Warm up slowly. Pause every half hour at the latest; change exercise, seat and grip. Raise \
+        the tempo only while everything stays loose. Stop on pain, tingling or numbness; do not \
         practise through it.
 
         Local rules and a clinician or audiologist come first.

@@ -112,6 +112,20 @@ class RoleFitTest {
     }
 
     @Test
+    void speaksOfNoCymbalWhereTheKitHasNone() {
+        for (String name : List.of("timpani", "hand-drums", "marimba", "vibraphone")) {
+            Groove groove =
+                    Recipe.plain(Sticking.parse(">R L R L R L R >L"), BuiltInKits.load(name))
+                            .weave();
+            for (Role role : Role.values()) {
+                assertThat(texts(groove, role)).noneMatch(text -> text.contains("cymbal"));
+            }
+            assertThat(texts(groove, Role.TIME))
+                    .anyMatch(text -> text.startsWith("keeps eighths on one surface ("));
+        }
+    }
+
+    @Test
     void aFillThatEndsOnCymbalAndBassDrumSaysSo() {
         Recipe recipe = recipe("RLRL RLRL RLRL RLRB");
         Groove groove =

@@ -89,6 +89,18 @@ class NoteReaderTest {
     }
 
     @Test
+    void leavesOutEmptyBarsAtTheStartAndCountsFromTheFirstWithANote() {
+        // Bars of four quarters: bar 3 begins at tick 3840; 5 ticks early is still its first step.
+        List<NoteOn> notes = List.of(new NoteOn(3835, 10, 38, 80), new NoteOn(4320, 10, 81, 80));
+        NoteReader.Read read = NoteReader.read(notes, DIVISION, kit, Grid.SIXTEENTHS);
+        assertThat(read.emptyBars()).isEqualTo(2);
+        assertThat(read.target().steps()).hasSize(16);
+        assertThat(read.target().steps().get(0)).containsExactly(Strike.plain(kit.find("snare")));
+        assertThat(NoteReader.words(read.leftOut()))
+                .isEqualTo("key 81 on channel 10 (bar 1 step 5)");
+    }
+
+    @Test
     void refusesNumbersThatNoMidiFileHas() {
         assertThatThrownBy(() -> new NoteOn(0, 0, 38, 80))
                 .hasMessage("channel 0: expected 1 to 16");

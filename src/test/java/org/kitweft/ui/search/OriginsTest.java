@@ -6,6 +6,7 @@ import java.io.ByteArrayOutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
@@ -57,6 +58,21 @@ class OriginsTest {
         Path file = folder.resolve("groove.mid");
         MidiFile.write(Timeline.of(session.phrase(), PlaySettings.DEFAULT), file, false);
         origins.takeFile(file, OptionalInt.of(8));
+        List<Answer> ofFile = origins.found().orElseThrow().first(5);
+        origins.takeGrid(OptionalInt.of(8));
+        assertThat(ofFile).isEqualTo(origins.found().orElseThrow().first(5));
+    }
+
+    @Test
+    void clickAndCountInOfAFileOfOursAreNoPartOfTheGroove() throws Exception {
+        Path file = folder.resolve("groove.mid");
+        PlaySettings counted = PlaySettings.DEFAULT.withLoops(1).withCountInBars(1);
+        MidiFile.write(Timeline.of(session.phrase(), counted), file, false);
+        origins.takeFile(file, OptionalInt.of(8));
+        assertThat(origins.lines().subList(1, origins.lines().size()))
+                .containsExactly(
+                        "Tracks not read: click.",
+                        "The empty bar at the start is left out; bar 1 is the first with a note.");
         List<Answer> ofFile = origins.found().orElseThrow().first(5);
         origins.takeGrid(OptionalInt.of(8));
         assertThat(ofFile).isEqualTo(origins.found().orElseThrow().first(5));
@@ -133,22 +149,45 @@ class OriginsTest {
         Path text = Files.writeString(folder.resolve("text.mid"), "no MIDI at all");
         origins.takeFile(text, OptionalInt.empty());
         assertThat(origins.lines()).containsExactly("text.mid is no MIDI file");
+        Path nothing = Files.write(folder.resolve("nothing.mid"), new byte[0]);
+        origins.takeFile(nothing, OptionalInt.empty());
+        assertThat(origins.lines()).containsExactly("nothing.mid is empty: expected a MIDI file");
         Path empty = midi(notes -> {});
         origins.takeFile(empty, OptionalInt.empty());
         assertThat(origins.lines()).containsExactly("song.mid has no notes");
     }
 
     @Test
-    void aMidiFileCutShortAnywhereIsReadOrRefusedButNeverThrows() throws Exception {
+    void aMidiFileCutShortAnywhereIsRefusedByName() throws Exception {
         Path whole = folder.resolve("whole.mid");
         MidiFile.write(Timeline.of(session.phrase(), PlaySettings.DEFAULT), whole, false);
         byte[] bytes = Files.readAllBytes(whole);
+        Files.write(folder.resolve("cut.mid"), Arrays.copyOf(bytes, 40));
+        origins.takeFile(folder.resolve("cut.mid"), OptionalInt.of(8));
+        assertThat(origins.lines())
+                .containsExactly("cut.mid is cut short: expected more after its 40 bytes");
         for (int length = 0; length < bytes.length; length += 7) {
             ByteArrayOutputStream part = new ByteArrayOutputStream();
             part.write(bytes, 0, length);
             Path cut = Files.write(folder.resolve("cut.mid"), part.toByteArray());
             origins.takeFile(cut, OptionalInt.of(8));
             assertThat(origins.lines()).as("cut after %d bytes", length).isNotEmpty();
+            assertThat(origins.lines().get(0)).startsWith("cut.mid ").doesNotContain("Exception");
+            assertThat(origins.isFault()).isTrue();
+        }
+    }
+
+    @Test
+    void damageInsideAMidiFileIsReadOrRefusedByName() throws Exception {
+        Path whole = folder.resolve("whole.mid");
+        MidiFile.write(Timeline.of(session.phrase(), PlaySettings.DEFAULT), whole, false);
+        byte[] bytes = Files.readAllBytes(whole);
+        for (int at = 4; at < bytes.length; at += 11) {
+            byte[] damaged = bytes.clone();
+            damaged[at] ^= (byte) 0xFF;
+            Path file = Files.write(folder.resolve("hurt.mid"), damaged);
+            origins.takeFile(file, OptionalInt.of(8));
+            assertThat(origins.lines()).as("byte %d", at).isNotEmpty();
             assertThat(origins.lines().get(0)).doesNotContain("Exception").isNotBlank();
         }
     }
