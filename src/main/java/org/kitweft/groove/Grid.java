@@ -81,6 +81,11 @@ public record Grid(Meter meter, int stepsPerBeat, int swing, boolean overTheBar)
         return meter.beats() * stepsPerBeat;
     }
 
+    /** Whether its steps stand in pairs, which alone can swing. */
+    public boolean hasPairs() {
+        return STEPS_IN_PAIRS.contains(stepsPerBeat);
+    }
+
     /**
      * Where something written at a tick sounds, swing considered: inside each pair of steps the
      * first half is stretched and the second shortened.
@@ -89,9 +94,7 @@ public record Grid(Meter meter, int stepsPerBeat, int swing, boolean overTheBar)
      * @param steps the steps per beat of what is written there; odd divisions do not swing
      */
     public long sounding(long written, int steps) {
-        if (swing == STRAIGHT
-                || !STEPS_IN_PAIRS.contains(stepsPerBeat)
-                || !STEPS_IN_PAIRS.contains(steps)) {
+        if (swing == STRAIGHT || !hasPairs() || !STEPS_IN_PAIRS.contains(steps)) {
             return written;
         }
         long half = stepTicks();
