@@ -3,6 +3,7 @@ package org.kitweft.cli;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -75,6 +76,11 @@ final class BandOptions {
         return recipe.bars().isEmpty() && bars > groove.bars()
                 ? recipe.withBars(OptionalInt.of(bars)).weave()
                 : groove;
+    }
+
+    /** The chart, if chords were given. */
+    Optional<ChordChart> chart() {
+        return Optional.ofNullable(chords).map(ChordChart::parse);
     }
 
     /** The phrase, with a band if chords were given. */

@@ -15,6 +15,7 @@ import org.kitweft.lesson.Lesson;
 import org.kitweft.lesson.LessonFile;
 import org.kitweft.lesson.LessonItem;
 import org.kitweft.lesson.LessonPhrase;
+import org.kitweft.score.model.PlayedWith;
 import org.kitweft.sound.PlaySettings;
 import org.kitweft.sound.Playable;
 import org.kitweft.sound.Timeline;
@@ -136,7 +137,7 @@ final class DemoCommand implements Callable<Integer> {
         targets.add(
                 name,
                 folder.resolve(name + ".musicxml"),
-                new StaffFiles(groove, item.tempo(), pageOptions)::writeMusicXml);
+                new StaffFiles(groove, PlayedWith.at(item.tempo()), pageOptions)::writeMusicXml);
     }
 
     private void add(Targets targets, LessonPhrase phrase, String name) {
@@ -152,7 +153,11 @@ final class DemoCommand implements Callable<Integer> {
                                 .withTempo(phrase.tempo())
                                 .withLoops(LOOPS_OF_A_PHRASE)
                                 .withCountInBars(1));
-        StaffFiles staff = new StaffFiles(woven, phrase.title(), phrase.tempo(), pageOptions);
+        PlayedWith with =
+                PlayedWith.at(phrase.tempo())
+                        .withChart(
+                                phrase.playingBand().map(band -> band.chart().first(woven.bars())));
+        StaffFiles staff = new StaffFiles(woven, phrase.title(), with, pageOptions);
         targets.add(
                 name,
                 folder.resolve(name + ".mid"),

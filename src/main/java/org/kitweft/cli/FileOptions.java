@@ -1,8 +1,11 @@
 package org.kitweft.cli;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.kitweft.band.ChordChart;
 import org.kitweft.groove.Groove;
+import org.kitweft.score.model.PlayedWith;
 import org.kitweft.sound.PlaySettings;
 import org.kitweft.sound.Playable;
 import org.kitweft.sound.Timeline;
@@ -58,9 +61,15 @@ final class FileOptions {
     private boolean force;
 
     /** The files of a groove. */
-    Targets targets(Groove groove, Playable playable, PlaySettings settings, Bank.Source bank) {
+    Targets targets(
+            Groove groove,
+            Playable playable,
+            Optional<ChordChart> chart,
+            PlaySettings settings,
+            Bank.Source bank) {
         return targets(
-                new StaffFiles(groove, settings.tempo(), pageOptions),
+                new StaffFiles(
+                        groove, PlayedWith.at(settings.tempo()).withChart(chart), pageOptions),
                 (target, replace) -> GridImage.write(groove, settings.tempo(), target, replace),
                 playable,
                 settings,
@@ -68,9 +77,11 @@ final class FileOptions {
     }
 
     /** The files of a phrase. */
-    Targets targets(Playable phrase, PlaySettings settings, Bank.Source bank) {
+    Targets targets(
+            Playable phrase, Optional<ChordChart> chart, PlaySettings settings, Bank.Source bank) {
         String title = phrase.phrase().sections().get(0).groove().sticking().text();
-        StaffFiles staff = new StaffFiles(phrase.phrase(), title, settings.tempo(), pageOptions);
+        PlayedWith with = PlayedWith.at(settings.tempo()).withChart(chart);
+        StaffFiles staff = new StaffFiles(phrase.phrase(), title, with, pageOptions);
         return targets(staff, staff::writePng, phrase, settings, bank);
     }
 

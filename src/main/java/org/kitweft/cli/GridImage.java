@@ -26,6 +26,7 @@ import org.kitweft.groove.Tempo;
 import org.kitweft.kit.Kit;
 import org.kitweft.kit.LimbColours;
 import org.kitweft.kit.Notehead;
+import org.kitweft.score.model.PlayedWith;
 
 /**
  * The grid of a groove as a picture, for screens and for print: light ground, a block of rows for
@@ -87,7 +88,7 @@ final class GridImage {
     static BufferedImage of(Groove groove, Tempo tempo) {
         GridImage grid = new GridImage(groove, tempo);
         BufferedImage above = grid.paint();
-        return new StaffFiles(groove, tempo, new PageOptions())
+        return new StaffFiles(groove, PlayedWith.NOTHING, new PageOptions())
                 .image(above.getWidth(), grid.scale)
                 .map(staff -> below(above, staff))
                 .orElse(above);

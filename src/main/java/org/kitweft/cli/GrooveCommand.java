@@ -93,7 +93,9 @@ final class GrooveCommand implements Callable<Integer> {
         String text;
         if (phrase.isPresent()) {
             playable = bandOptions.playable(phrase.get());
-            targets = fileOptions.targets(playable, settings, playOptions::loadBank);
+            targets =
+                    fileOptions.targets(
+                            playable, bandOptions.chart(), settings, playOptions::loadBank);
             text =
                     json
                             ? GrooveJson.of(phrase.get(), settings.tempo())
@@ -101,7 +103,9 @@ final class GrooveCommand implements Callable<Integer> {
         } else {
             Groove groove = bandOptions.fitting(recipe);
             playable = bandOptions.playable(Phrase.of(groove));
-            targets = fileOptions.targets(groove, playable, settings, playOptions::loadBank);
+            targets =
+                    fileOptions.targets(
+                            groove, playable, bandOptions.chart(), settings, playOptions::loadBank);
             text =
                     json
                             ? GrooveJson.of(groove, settings.tempo())

@@ -7,13 +7,13 @@ import java.util.Optional;
 import org.kitweft.file.SafeFile.Existing;
 import org.kitweft.groove.Groove;
 import org.kitweft.groove.Phrase;
-import org.kitweft.groove.Tempo;
 import org.kitweft.score.engrave.Engraver;
 import org.kitweft.score.engrave.Fonts;
 import org.kitweft.score.engrave.Palette;
 import org.kitweft.score.engrave.TooDenseException;
 import org.kitweft.score.model.Notation;
 import org.kitweft.score.model.NotationOptions;
+import org.kitweft.score.model.PlayedWith;
 import org.kitweft.score.model.Score;
 import org.kitweft.score.musicxml.MusicXmlFile;
 import org.kitweft.score.musicxml.MusicXmlSettings;
@@ -31,17 +31,17 @@ final class StaffFiles {
 
     private final Phrase phrase;
     private final String title;
-    private final Tempo tempo;
+    private final PlayedWith with;
     private final PageOptions options;
 
-    StaffFiles(Groove groove, Tempo tempo, PageOptions options) {
-        this(Phrase.of(groove), groove.sticking().text(), tempo, options);
+    StaffFiles(Groove groove, PlayedWith with, PageOptions options) {
+        this(Phrase.of(groove), groove.sticking().text(), with, options);
     }
 
-    StaffFiles(Phrase phrase, String title, Tempo tempo, PageOptions options) {
+    StaffFiles(Phrase phrase, String title, PlayedWith with, PageOptions options) {
         this.phrase = phrase;
         this.title = title;
-        this.tempo = tempo;
+        this.with = with;
         this.options = options;
     }
 
@@ -76,10 +76,7 @@ final class StaffFiles {
 
     void writeMusicXml(Path target, boolean replace) throws IOException {
         MusicXmlFile.write(
-                score(options.staff()),
-                new MusicXmlSettings(title, Optional.of(tempo)),
-                target,
-                existing(replace));
+                score(options.staff()), new MusicXmlSettings(title), target, existing(replace));
     }
 
     /**
@@ -104,7 +101,7 @@ final class StaffFiles {
     }
 
     private Score score(NotationOptions options) {
-        return Notation.of(phrase, options);
+        return Notation.of(phrase, options, with);
     }
 
     private static Existing existing(boolean replace) {

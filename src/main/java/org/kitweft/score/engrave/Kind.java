@@ -56,6 +56,10 @@ public enum Kind {
     BAR_NUMBER,
     /** Words over the staff. */
     HEADING,
+    /** A chord of the band. */
+    CHORD_SYMBOL,
+    /** The tempo, or how pairs of notes swing. */
+    TEMPO,
     /** How often a repeat is played. */
     REPEAT_TIMES,
     /** Words on a page. */

@@ -15,6 +15,7 @@ import org.kitweft.score.font.TextFont;
 import org.kitweft.score.font.TextStyle;
 import org.kitweft.score.model.Beam;
 import org.kitweft.score.model.Chord;
+import org.kitweft.score.model.ChordMark;
 import org.kitweft.score.model.Clef;
 import org.kitweft.score.model.Event;
 import org.kitweft.score.model.Head;
@@ -81,6 +82,7 @@ final class MeasureShape {
     private final IdentityHashMap<Chord, ChordShape> shapes = new IdentityHashMap<>();
     private final IdentityHashMap<Chord, GraceShape> graces = new IdentityHashMap<>();
     private final double[] ideal;
+    private final List<Span> spans;
 
     MeasureShape(Fonts fonts, Measure measure, Clef clef, long shortest) {
         this.measure = measure;
@@ -96,10 +98,14 @@ final class MeasureShape {
                 }
             }
         }
+        for (ChordMark mark : measure.marks().chords()) {
+            byTick.computeIfAbsent(mark.tick(), Column::new);
+        }
         double middle = plainMiddle(fonts.music());
         addLabels(fonts.text(), byTick, middle);
         this.columns = List.copyOf(byTick.values());
         this.ideal = ideals(shortest);
+        this.spans = spans(fonts.text());
     }
 
     static double plainMiddle(MusicFont font) {
@@ -205,6 +211,32 @@ final class MeasureShape {
                 .reduce(0, (a, b) -> Math.abs(b) > Math.abs(a) ? b : a);
     }
 
+    /** The room that a chord symbol needs up to the next one or the bar line, over columns. */
+    private record Span(int from, int to, double width) {}
+
+    private List<Span> spans(TextFont text) {
+        List<ChordMark> marks = measure.marks().chords();
+        List<Span> found = new ArrayList<>();
+        for (int i = 0; i < marks.size(); i++) {
+            int end = i + 1 < marks.size() ? column(marks.get(i + 1).tick()) : columns.size();
+            found.add(
+                    new Span(
+                            column(marks.get(i).tick()),
+                            end,
+                            text.width(TextStyle.SEMIBOLD, Measures.CHORD_SIZE, marks.get(i).text())
+                                    + Measures.CHORD_GAP));
+        }
+        return found;
+    }
+
+    private int column(long tick) {
+        int index = 0;
+        while (columns.get(index).tick < tick) {
+            index++;
+        }
+        return index;
+    }
+
     private void addLabels(TextFont text, NavigableMap<Long, Column> byTick, double middle) {
         for (Label label : measure.sticking()) {
             Column column = byTick.computeIfAbsent(label.tick(), Column::new);
@@ -222,7 +254,9 @@ final class MeasureShape {
         for (List<Label> row : List.of(measure.counting(), measure.keyNames())) {
             for (Label label : row) {
                 Column column = byTick.computeIfAbsent(label.tick(), Column::new);
-                double half = text.width(TextStyle.REGULAR, Measures.COUNT_SIZE, label.text()) / 2;
+                double half =
+                        text.width(TextStyle.REGULAR, Measures.COUNT_SIZE, label.text()) / 2
+                                + Measures.COUNT_MARGIN;
                 column.label(middle - half, middle + half);
             }
         }
@@ -285,6 +319,15 @@ final class MeasureShape {
                             ? column.rodTo(columns.get(i + 1))
                             : Math.max(column.right, column.labelRight) + Measures.BEFORE_BAR_LINE;
             gaps[i] = Math.max(rod, ideal[i] * stretch);
+        }
+        for (Span span : spans) {
+            double lacking = span.width();
+            for (int i = span.from(); i < span.to(); i++) {
+                lacking -= gaps[i];
+            }
+            for (int i = span.from(); lacking > 0 && i < span.to(); i++) {
+                gaps[i] += lacking / (span.to() - span.from());
+            }
         }
         return gaps;
     }

@@ -35,6 +35,18 @@ final class Measures {
     /** Font size of words over the staff. */
     static final double HEADING_SIZE = 1.9;
 
+    /** Font size of chord symbols. */
+    static final double CHORD_SIZE = 2.25;
+
+    /** The least paper between two chord symbols. */
+    static final double CHORD_GAP = 1;
+
+    /** Font size of the tempo and of swing. */
+    static final double TEMPO_SIZE = 2;
+
+    /** Paper on each side of a counting syllable beside the letters' gap: it is to stand alone. */
+    static final double COUNT_MARGIN = 0.2;
+
     /** The least paper between the signs of two columns. */
     static final double COLUMN_GAP = 0.28;
 

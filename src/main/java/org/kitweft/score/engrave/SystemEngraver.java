@@ -75,7 +75,7 @@ final class SystemEngraver {
             barLine(m, end);
             x = end;
         }
-        words(starts, xOfTicks);
+        new WordsOver(signs, score, from, width, starts, xOfTicks).place(settings.barNumbers());
         rows(columnXs, middle);
         return new EngravedSystem(fonts, signs.signs(), width, from, xOfTicks);
     }
@@ -154,42 +154,6 @@ final class SystemEngraver {
 
     private boolean showsMeter(int m) {
         return score.measures().get(m).showsMeter();
-    }
-
-    /** Headings and the bar number, over everything. */
-    private void words(List<Double> starts, List<NavigableMap<Long, Double>> xOfTicks) {
-        for (int m = from; m < to; m++) {
-            Measure measure = score.measures().get(m);
-            double x = starts.get(m - from);
-            if (m == from && settings.barNumbers() && measure.number() > 1) {
-                String number = Integer.toString(measure.number());
-                double size = Measures.BAR_NUMBER_SIZE;
-                double width = fonts.text().width(TextStyle.ITALIC, size, number);
-                signs.text(
-                        Kind.BAR_NUMBER,
-                        number,
-                        TextStyle.ITALIC,
-                        size,
-                        x,
-                        signs.top(x, x + width, -2) - OVER_SIGNS,
-                        Owner.of(m, 0, 0));
-            }
-            if (measure.heading().isPresent()) {
-                String words = measure.heading().get();
-                double size = Measures.HEADING_SIZE;
-                double at = m == from ? x : xOfTicks.get(m - from).firstEntry().getValue() - 0.6;
-                double width = fonts.text().width(TextStyle.SEMIBOLD, size, words);
-                double top = signs.top(at - 0.3, at + width + 0.3, -2);
-                signs.text(
-                        Kind.HEADING,
-                        words,
-                        TextStyle.SEMIBOLD,
-                        size,
-                        at,
-                        top - OVER_SIGNS - TextFont.DESCENT * size / 2,
-                        Owner.of(m, 0, 0));
-            }
-        }
     }
 
     /** Sticking, counting and key names, each row on one base line. */

@@ -163,7 +163,7 @@ public final class Handout {
         other.legend().forEach(e -> entries.putIfAbsent(e.sound(), e));
         List<LegendEntry> sorted = new ArrayList<>(entries.values());
         sorted.sort((a, b) -> Integer.compare(b.place().diatonic(), a.place().diatonic()));
-        return new Score(one.kit(), one.clef(), one.measures(), sorted);
+        return new Score(one.kit(), one.clef(), one.tempo(), one.measures(), sorted);
     }
 
     private List<Block> opening(Lesson lesson) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.kitweft.groove.Groove;
-import org.kitweft.groove.Meter;
 import org.kitweft.groove.Phrase;
 import org.kitweft.groove.Section;
 import org.kitweft.groove.Tempo;
@@ -14,7 +13,7 @@ import org.kitweft.score.engrave.Engraver;
 import org.kitweft.score.engrave.Kind;
 import org.kitweft.score.engrave.Owner;
 import org.kitweft.score.engrave.SignList;
-import org.kitweft.score.font.Glyph;
+import org.kitweft.score.engrave.TempoSign;
 import org.kitweft.score.font.TextStyle;
 import org.kitweft.score.model.Notation;
 import org.kitweft.score.model.Score;
@@ -111,23 +110,11 @@ final class ItemBlocks {
 
     /** What the item is for, and its tempo with the note that is the beat. */
     private void tempo(SignList signs, LessonItem item, double base) {
-        Meter meter = item.recipe().grid().meter();
-        boolean eighth = meter.unit() == 8 && !meter.isCompound();
-        String number = "= " + item.tempo().beatsPerMinute();
-        var fonts = signs.fonts();
-        double numberWidth = fonts.text().width(TextStyle.REGULAR, TEXT_SIZE, number);
-        double x = left + width - numberWidth;
-        signs.text(Kind.TEXT, number, TextStyle.REGULAR, TEXT_SIZE, x, base, Owner.NONE);
-        double scale = 3.2;
-        if (meter.isCompound()) {
-            x -= 3.5;
-            signs.glyph(Kind.TEXT, Glyph.METRONOME_DOT, scale, x, base - 1.2, Owner.NONE);
-        }
-        Glyph note = eighth ? Glyph.METRONOME_EIGHTH : Glyph.METRONOME_QUARTER;
-        x -= fonts.music().bounds(note).getMaxX() * scale + 3;
-        signs.glyph(Kind.TEXT, note, scale, x, base - 1.2, Owner.NONE);
+        TempoSign sign = new TempoSign(item.tempo(), item.recipe().grid().meter(), TEXT_SIZE);
+        double x = left + width - sign.width(signs.fonts());
+        sign.place(signs, Kind.TEXT, x, base, Owner.NONE);
         String role = item.role().id();
-        x -= fonts.text().width(TextStyle.REGULAR, TEXT_SIZE, role) + 10;
+        x -= signs.fonts().text().width(TextStyle.REGULAR, TEXT_SIZE, role) + 10;
         signs.text(Kind.ASIDE, role, TextStyle.REGULAR, TEXT_SIZE, x, base, Owner.NONE);
     }
 

@@ -2,7 +2,6 @@ package org.kitweft.score.handout;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.kitweft.band.Backing;
@@ -16,9 +15,10 @@ import org.kitweft.score.engrave.Engraver;
 import org.kitweft.score.engrave.Kind;
 import org.kitweft.score.engrave.Owner;
 import org.kitweft.score.engrave.SignList;
+import org.kitweft.score.engrave.TempoSign;
 import org.kitweft.score.font.TextStyle;
 import org.kitweft.score.model.Notation;
-import org.kitweft.score.model.NotationOptions;
+import org.kitweft.score.model.PlayedWith;
 import org.kitweft.score.model.Score;
 import org.kitweft.score.page.ScorePage;
 
@@ -56,10 +56,12 @@ final class PhraseBlocks {
      * written out.
      */
     Score score(LessonPhrase phrase) {
-        NotationOptions options = settings.notation().withCounting(false);
         return Notation.of(
                 phrase.plan().weave(),
-                phrase.playingBand().isPresent() ? options.withFoldRepeats(false) : options);
+                settings.notation().withCounting(false),
+                PlayedWith.NOTHING.withChart(
+                        phrase.playingBand()
+                                .map(band -> band.chart().first(phrase.plan().bars()))));
     }
 
     List<Block> blocks(int number, LessonPhrase phrase, Score score) {
@@ -68,23 +70,12 @@ final class PhraseBlocks {
         List<String> about = words(sections(phrase) + band(phrase));
         blocks.add(lines(about, true, 6));
         ScorePage.Scaled scaled = ScorePage.engrave(engraver, score, width);
-        Optional<ChordSymbols> chords =
-                phrase.playingBand()
-                        .map(
-                                band ->
-                                        new ChordSymbols(
-                                                band.chart().first(phrase.plan().bars()), score));
-        double over = chords.isPresent() ? ChordSymbols.HEIGHT : 0;
         for (EngravedSystem system : scaled.engraved().systems()) {
             blocks.add(
                     new Block(
-                            over + system.height() * scaled.space() + AFTER_STAFF,
+                            system.height() * scaled.space() + AFTER_STAFF,
                             false,
-                            (signs, y) -> {
-                                chords.ifPresent(
-                                        c -> c.place(signs, system, scaled.space(), left, y));
-                                ScorePage.place(signs, system, scaled.space(), left, y + over);
-                            }));
+                            (signs, y) -> ScorePage.place(signs, system, scaled.space(), left, y)));
         }
         blocks.add(practice(phrase));
         return blocks;
@@ -108,7 +99,9 @@ final class PhraseBlocks {
                                     .get(0);
                     signs.text(
                             Kind.TEXT, words, TextStyle.BOLD, HEADING_SIZE, left, base, Owner.NONE);
-                    TempoSign.place(signs, phrase.tempo(), meter, left + width, base);
+                    TempoSign tempo = new TempoSign(phrase.tempo(), meter, TEXT_SIZE);
+                    double at = left + width - tempo.width(signs.fonts());
+                    tempo.place(signs, Kind.TEXT, at, base, Owner.NONE);
                 });
     }
 

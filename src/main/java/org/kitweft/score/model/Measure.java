@@ -13,6 +13,7 @@ import org.kitweft.groove.Meter;
  * @param start where it is first played, in ticks from the start of the phrase
  * @param meter its meter
  * @param showsMeter whether the meter is written at its start
+ * @param marks what else is said over it
  * @param heading words over its start, e.g. what the section is for
  * @param voices those that play or, in an empty bar, one with its rest
  * @param sticking sticking letters
@@ -27,6 +28,7 @@ public record Measure(
         long start,
         Meter meter,
         boolean showsMeter,
+        BarMarks marks,
         Optional<String> heading,
         List<Voice> voices,
         List<Label> sticking,
@@ -36,6 +38,7 @@ public record Measure(
         int repeatTimes) {
     public Measure {
         Objects.requireNonNull(meter, "meter");
+        Objects.requireNonNull(marks, "marks");
         Objects.requireNonNull(heading, "heading");
         voices = List.copyOf(voices);
         sticking = List.copyOf(sticking);

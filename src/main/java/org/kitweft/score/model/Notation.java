@@ -15,7 +15,7 @@ import org.kitweft.kit.Sound;
  * Writes a phrase as measures.
  *
  * <p>Places and noteheads are the kit's. Swing is not written out: notes stand where the straight
- * grid has them, as the trade writes them.
+ * grid has them, as the trade writes them, and a mark says that they swing.
  */
 public final class Notation {
     /** Middle C in steps of the scale above C0: below it on average, the bass clef reads easier. */
@@ -23,8 +23,13 @@ public final class Notation {
 
     private Notation() {}
 
-    /** A phrase with what is wanted of it on paper. */
+    /** A phrase with what is wanted of it on paper, without tempo and chords. */
     public static Score of(Phrase phrase, NotationOptions options) {
+        return of(phrase, options, PlayedWith.NOTHING);
+    }
+
+    /** A phrase with what it is played with; under chords every bar is written out. */
+    public static Score of(Phrase phrase, NotationOptions options, PlayedWith with) {
         Kit kit = phrase.sections().get(0).groove().kit();
         boolean pitched =
                 kit.surfaces().stream().flatMap(s -> s.sounds().stream()).allMatch(Sound::isPitched)
@@ -35,14 +40,18 @@ public final class Notation {
         List<Measure> measures = new ArrayList<>();
         long start = 0;
         Optional<Meter> running = Optional.empty();
+        boolean folds = options.foldRepeats() && with.chart().isEmpty();
+        Optional<SwingMark> swing = Optional.empty();
         int number = 1;
         for (int s = 0; s < phrase.sections().size(); s++) {
             Section section = phrase.sections().get(s);
             Groove groove = section.groove();
             Meter meter = groove.grid().meter();
             BarWriter writer = new BarWriter(groove, options, signs, pitched);
-            int times = options.foldRepeats() ? timesPlayed(groove) : 1;
+            int times = folds ? timesPlayed(groove) : 1;
             int written = groove.bars() / times;
+            Optional<SwingMark> change = change(swing, SwingMark.of(groove.grid()));
+            swing = change.isPresent() ? change : swing;
             for (int bar = 1; bar <= written; bar++) {
                 Optional<String> heading =
                         options.headings() && bar == 1 && phrase.sections().size() > 1
@@ -55,6 +64,9 @@ public final class Notation {
                                 start + (bar - 1) * meter.barTicks(),
                                 meter,
                                 !running.equals(Optional.of(meter)),
+                                new BarMarks(
+                                        bar == 1 ? change : Optional.empty(),
+                                        with.chords(number + bar - 2, meter)),
                                 heading,
                                 writer.voices(bar),
                                 options.sticking() ? writer.sticking(bar) : List.of(),
@@ -68,7 +80,19 @@ public final class Notation {
             number += groove.bars();
         }
         return new Score(
-                kit, clef(phrase, kit, pitched), measures, pitched ? List.of() : Legend.of(phrase));
+                kit,
+                clef(phrase, kit, pitched),
+                with.tempo(),
+                measures,
+                pitched ? List.of() : Legend.of(phrase));
+    }
+
+    /** What has to be said of swing where sections meet; straight is so without being said. */
+    private static Optional<SwingMark> change(
+            Optional<SwingMark> before, Optional<SwingMark> section) {
+        boolean swung = before.filter(mark -> !mark.isStraight()).isPresent();
+        return section.filter(
+                mark -> mark.isStraight() ? swung : !before.equals(Optional.of(mark)));
     }
 
     /** A single groove. */

@@ -2,6 +2,8 @@ package org.kitweft.score.model;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import org.kitweft.groove.Tempo;
 import org.kitweft.kit.Kit;
 
 /**
@@ -9,14 +11,21 @@ import org.kitweft.kit.Kit;
  *
  * @param kit whose sounds it writes
  * @param clef of its staff
+ * @param tempo over its first measure; empty: not written
  * @param measures in order, at least one
  * @param legend what its noteheads mean, from high to low; empty on a pitched kit, whose places are
  *     keys
  */
-public record Score(Kit kit, Clef clef, List<Measure> measures, List<LegendEntry> legend) {
+public record Score(
+        Kit kit,
+        Clef clef,
+        Optional<Tempo> tempo,
+        List<Measure> measures,
+        List<LegendEntry> legend) {
     public Score {
         Objects.requireNonNull(kit, "kit");
         Objects.requireNonNull(clef, "clef");
+        Objects.requireNonNull(tempo, "tempo");
         measures = List.copyOf(measures);
         legend = List.copyOf(legend);
         if (measures.isEmpty()) {

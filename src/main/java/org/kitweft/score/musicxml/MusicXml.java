@@ -37,6 +37,7 @@ import org.kitweft.groove.Meter;
 import org.kitweft.groove.Tempo;
 import org.kitweft.groove.Ticks;
 import org.kitweft.score.model.Chord;
+import org.kitweft.score.model.ChordMark;
 import org.kitweft.score.model.Event;
 import org.kitweft.score.model.Label;
 import org.kitweft.score.model.Measure;
@@ -116,9 +117,11 @@ final class MusicXml {
             content.add(attributes(source.meter(), index == 0));
         }
         if (index == 0) {
-            settings.tempo().ifPresent(tempo -> content.add(tempo(tempo, source.meter())));
+            score.tempo().ifPresent(tempo -> content.add(tempo(tempo, source.meter())));
         }
+        source.marks().swing().ifPresent(mark -> content.add(SwingDirection.of(mark)));
         source.heading().ifPresent(words -> content.add(heading(words)));
+        harmonies(index, content);
         Set<Long> lettered = new HashSet<>();
         for (int v = 0; v < source.voices().size(); v++) {
             Voice voice = source.voices().get(v);
@@ -138,6 +141,25 @@ final class MusicXml {
             content.add(barline(RightLeftMiddle.RIGHT, BarStyle.LIGHT_HEAVY));
         }
         return measure;
+    }
+
+    /** The chords that begin in a measure. */
+    private void harmonies(int index, List<Object> content) {
+        Optional<ChordMark> before = Optional.empty();
+        if (index > 0) {
+            List<ChordMark> last = score.measures().get(index - 1).marks().chords();
+            before = last.isEmpty() ? before : Optional.of(last.get(last.size() - 1));
+        }
+        for (ChordMark mark : score.measures().get(index).marks().chords()) {
+            if (!before.map(ChordMark::chord).equals(Optional.of(mark.chord()))) {
+                BigDecimal offset =
+                        BigDecimal.valueOf(mark.tick())
+                                .divide(BigDecimal.valueOf(ticksPerDivision), MathContext.DECIMAL32)
+                                .stripTrailingZeros();
+                content.add(Harmonies.of(mark, new BigDecimal(offset.toPlainString())));
+            }
+            before = Optional.of(mark);
+        }
     }
 
     /** The notes of an event, with its sticking letter under the first voice that plays then. */

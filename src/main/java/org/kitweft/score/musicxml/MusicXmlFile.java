@@ -19,8 +19,8 @@ import org.kitweft.score.model.Score;
 /**
  * Writes scores as MusicXML 4.0: plain, or compressed where the file's name ends in {@code .mxl}.
  *
- * <p>Swing is not written out; notes stand where the straight grid has them. The same score gives
- * the same bytes.
+ * <p>Swing is not written out: notes stand where the straight grid has them, and a direction has
+ * its words and ratio. The same score gives the same bytes.
  */
 public final class MusicXmlFile {
     private static final String ROOT_NAME = "score.musicxml";

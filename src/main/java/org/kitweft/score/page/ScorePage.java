@@ -131,6 +131,10 @@ public final class ScorePage {
             y += system.height() * scaled.space() + BETWEEN_SYSTEMS;
             right = Math.max(right, system.width() * scaled.space());
         }
+        for (PlacedSign sign : signs.signs()) {
+            // Words over a short staff may be longer than it.
+            right = Math.max(right, sign.bounds().getMaxX() - margin);
+        }
         return new Sheet(right + 2 * margin, y - BETWEEN_SYSTEMS + margin, signs.signs());
     }
 

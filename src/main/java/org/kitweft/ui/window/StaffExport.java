@@ -4,15 +4,14 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import org.kitweft.file.SafeFile;
 import org.kitweft.groove.Phrase;
-import org.kitweft.groove.Tempo;
 import org.kitweft.score.engrave.Engraver;
 import org.kitweft.score.engrave.Fonts;
 import org.kitweft.score.engrave.Palette;
 import org.kitweft.score.model.Notation;
 import org.kitweft.score.model.NotationOptions;
+import org.kitweft.score.model.PlayedWith;
 import org.kitweft.score.model.Score;
 import org.kitweft.score.musicxml.MusicXmlFile;
 import org.kitweft.score.musicxml.MusicXmlSettings;
@@ -28,9 +27,9 @@ import org.kitweft.score.page.SvgFile;
  *
  * @param phrase what is written
  * @param title over it
- * @param tempo its tempo
+ * @param with its tempo and chords
  */
-record StaffExport(Phrase phrase, String title, Tempo tempo) {
+record StaffExport(Phrase phrase, String title, PlayedWith with) {
     /** The kinds there are; the first where a name says none. */
     static final List<String> ENDINGS = List.of("pdf", "svg", "png", "musicxml", "mxl");
 
@@ -41,11 +40,10 @@ record StaffExport(Phrase phrase, String title, Tempo tempo) {
      */
     void write(Path path, Progress progress) throws IOException {
         String name = String.valueOf(path.getFileName()).toLowerCase(Locale.ROOT);
-        Score score = Notation.of(phrase, NotationOptions.DEFAULT);
+        Score score = Notation.of(phrase, NotationOptions.DEFAULT, with);
         SafeFile.Existing replace = SafeFile.Existing.REPLACE;
         if (name.endsWith(".musicxml") || name.endsWith(".mxl")) {
-            MusicXmlFile.write(
-                    score, new MusicXmlSettings(title, Optional.of(tempo)), path, replace);
+            MusicXmlFile.write(score, new MusicXmlSettings(title), path, replace);
             return;
         }
         Fonts fonts = Fonts.load();

@@ -18,11 +18,13 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.kitweft.band.ChordChart;
 import org.kitweft.file.SafeFile;
 import org.kitweft.groove.Grid;
 import org.kitweft.groove.Groove;
 import org.kitweft.groove.Hit;
 import org.kitweft.groove.Meter;
+import org.kitweft.groove.Phrase;
 import org.kitweft.groove.Tempo;
 import org.kitweft.groove.Ticks;
 import org.kitweft.groove.Voicing;
@@ -33,13 +35,15 @@ import org.kitweft.pattern.Sticking;
 import org.kitweft.score.RandomGrooves;
 import org.kitweft.score.model.Notation;
 import org.kitweft.score.model.NotationOptions;
+import org.kitweft.score.model.PlayedWith;
 import org.kitweft.score.model.Score;
 import org.xml.sax.SAXException;
 
 class MusicXmlFileTest {
     private static final int CASES = 250;
-    private static final MusicXmlSettings SETTINGS =
-            new MusicXmlSettings("Test & <title>", Optional.of(new Tempo(90)));
+    private static final Optional<ChordChart> CHART =
+            Optional.of(ChordChart.parse("Dm7 G7(b9) | Ebmaj7/G N.C. Am"));
+    private static final MusicXmlSettings SETTINGS = new MusicXmlSettings("Test & <title>");
 
     @Test
     void everyFileIsValidAndSoundsAtTheGroovesOnsetsOnItsKeys() throws Exception {
@@ -50,10 +54,12 @@ class MusicXmlFileTest {
                 boolean fold = seed % 2 == 0;
                 Score score =
                         Notation.of(
-                                groove,
+                                Phrase.of(groove),
                                 NotationOptions.DEFAULT
                                         .withFoldRepeats(fold)
-                                        .withOneVoice(seed % 5 == 0));
+                                        .withOneVoice(seed % 5 == 0),
+                                PlayedWith.at(new Tempo(90))
+                                        .withChart(seed % 3 == 0 ? CHART : Optional.empty()));
                 byte[] file = MusicXmlFile.bytes(score, SETTINGS);
                 schema.check(file);
                 assertThat(MusicXmlReader.read(file))

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.kitweft.groove.Tempo;
+import org.kitweft.score.model.PlayedWith;
 import org.kitweft.score.page.Progress;
 import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
@@ -19,7 +20,10 @@ class StaffExportTest {
     @TempDir Path folder;
 
     private final StaffExport export =
-            new StaffExport(new SessionModel(Session.opening()).phrase(), "Opening", new Tempo(90));
+            new StaffExport(
+                    new SessionModel(Session.opening()).phrase(),
+                    "Opening",
+                    PlayedWith.at(new Tempo(90)));
 
     /** First bytes: ISO 32000 for PDF, PNG specification 5.2, zip's local file header. */
     @ParameterizedTest
