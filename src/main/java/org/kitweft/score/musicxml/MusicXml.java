@@ -3,7 +3,9 @@ package org.kitweft.score.musicxml;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +24,7 @@ import org.audiveris.proxymusic.DirectionType;
 import org.audiveris.proxymusic.Empty;
 import org.audiveris.proxymusic.Encoding;
 import org.audiveris.proxymusic.FormattedTextId;
+import org.audiveris.proxymusic.Harmony;
 import org.audiveris.proxymusic.Identification;
 import org.audiveris.proxymusic.Metronome;
 import org.audiveris.proxymusic.ObjectFactory;
@@ -121,7 +124,7 @@ final class MusicXml {
         }
         source.marks().swing().ifPresent(mark -> content.add(SwingDirection.of(mark)));
         source.heading().ifPresent(words -> content.add(heading(words)));
-        harmonies(index, content);
+        Deque<ChordMark> chords = new ArrayDeque<>(harmonies(index));
         Set<Long> lettered = new HashSet<>();
         for (int v = 0; v < source.voices().size(); v++) {
             Voice voice = source.voices().get(v);
@@ -131,6 +134,11 @@ final class MusicXml {
                 content.add(backup);
             }
             for (int i = 0; i < voice.events().size(); i++) {
+                Event event = voice.events().get(i);
+                while (!chords.isEmpty() && chords.peek().tick() < event.end()) {
+                    ChordMark mark = chords.remove();
+                    content.add(harmony(mark, mark.tick() - event.tick()));
+                }
                 content.addAll(notes(source, voice, i, lettered));
             }
         }
@@ -143,23 +151,35 @@ final class MusicXml {
         return measure;
     }
 
-    /** The chords that begin in a measure. */
-    private void harmonies(int index, List<Object> content) {
+    /** The chords that begin in a measure, in time. */
+    private List<ChordMark> harmonies(int index) {
         Optional<ChordMark> before = Optional.empty();
         if (index > 0) {
             List<ChordMark> last = score.measures().get(index - 1).marks().chords();
             before = last.isEmpty() ? before : Optional.of(last.get(last.size() - 1));
         }
+        List<ChordMark> begin = new ArrayList<>();
         for (ChordMark mark : score.measures().get(index).marks().chords()) {
             if (!before.map(ChordMark::chord).equals(Optional.of(mark.chord()))) {
-                BigDecimal offset =
-                        BigDecimal.valueOf(mark.tick())
-                                .divide(BigDecimal.valueOf(ticksPerDivision), MathContext.DECIMAL32)
-                                .stripTrailingZeros();
-                content.add(Harmonies.of(mark, new BigDecimal(offset.toPlainString())));
+                begin.add(mark);
             }
             before = Optional.of(mark);
         }
+        return begin;
+    }
+
+    /**
+     * A chord, written before the event during which it begins: readers find its place by the notes
+     * around it, and not all can move it over a tuplet.
+     *
+     * @param ticks from that event
+     */
+    private Harmony harmony(ChordMark mark, long ticks) {
+        BigDecimal offset =
+                BigDecimal.valueOf(ticks)
+                        .divide(BigDecimal.valueOf(ticksPerDivision), MathContext.DECIMAL32)
+                        .stripTrailingZeros();
+        return Harmonies.of(mark, new BigDecimal(offset.toPlainString()));
     }
 
     /** The notes of an event, with its sticking letter under the first voice that plays then. */

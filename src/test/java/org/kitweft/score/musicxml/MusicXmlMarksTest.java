@@ -31,6 +31,7 @@ import org.kitweft.score.model.Notation;
 import org.kitweft.score.model.NotationOptions;
 import org.kitweft.score.model.PlayedWith;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 import org.xml.sax.InputSource;
 
 /** Swing, tempo and chords of a file, read by the W3C's schema and its descriptions. */
@@ -158,14 +159,29 @@ class MusicXmlMarksTest {
         List<Element> harmonies = all(root, "harmony");
         int divisions = Integer.parseInt(only(root, "divisions").getTextContent());
         assertThat(harmonies).hasSize(3);
-        assertThat(all(harmonies.get(0), "offset")).isEmpty();
-        assertThat(offset(harmonies.get(1))).isEqualTo(2.0 * divisions);
-        assertThat(offset(harmonies.get(2))).isEqualTo(3.0 * divisions);
+        assertThat(harmonies.stream().map(MusicXmlMarksTest::place))
+                .containsExactly(0.0, 2.0 * divisions, 3.0 * divisions);
         assertThat(only(harmonies.get(2), "kind").getTextContent()).isEqualTo("none");
     }
 
-    private static double offset(Element harmony) {
-        return Double.parseDouble(only(harmony, "offset").getTextContent());
+    /** Divisions from the start of the measure: notes before it in its voice, and its offset. */
+    private static double place(Element harmony) {
+        double place = 0;
+        for (Element offset : all(harmony, "offset")) {
+            place += Double.parseDouble(offset.getTextContent());
+        }
+        for (Node at = harmony.getPreviousSibling(); at != null; at = at.getPreviousSibling()) {
+            assertThat(at.getNodeName()).as("all before it is one voice").isNotEqualTo("backup");
+            boolean timed =
+                    at instanceof Element note
+                            && note.getTagName().equals("note")
+                            && all(note, "chord").isEmpty()
+                            && all(note, "grace").isEmpty();
+            if (timed) {
+                place += Double.parseDouble(only((Element) at, "duration").getTextContent());
+            }
+        }
+        return place;
     }
 
     private static SortedSet<Integer> tones(Element harmony) {
