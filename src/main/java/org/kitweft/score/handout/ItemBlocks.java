@@ -2,11 +2,9 @@ package org.kitweft.score.handout;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.kitweft.groove.Groove;
 import org.kitweft.groove.Phrase;
 import org.kitweft.groove.Section;
-import org.kitweft.groove.Tempo;
 import org.kitweft.lesson.LessonItem;
 import org.kitweft.score.engrave.EngravedSystem;
 import org.kitweft.score.engrave.Engraver;
@@ -29,10 +27,6 @@ final class ItemBlocks {
     private static final double AFTER_STAFF = 12;
     private static final double KIT_WIDTH = 178;
     private static final double KIT_HEIGHT = 114;
-    private static final int USUAL_STEPS = 8;
-    private static final int USUAL_STEP = 6;
-    private static final double BOX = 9;
-    private static final double STEP_WIDTH = 36;
 
     private final Engraver engraver;
     private final HandoutSettings settings;
@@ -128,10 +122,8 @@ final class ItemBlocks {
                         TEXT_SIZE,
                         item.remarks(),
                         textWidth);
-        List<Integer> steps = steps(item);
-        int perRow = Math.max(1, (int) (textWidth / STEP_WIDTH));
-        int rows = (steps.size() + perRow - 1) / perRow;
-        double textHeight = lines.size() * LINE + rows * (BOX + 11) + 8;
+        TempoBoxes boxes = TempoBoxes.of(item.tempoSteps(), item.tempo(), textWidth);
+        double textHeight = lines.size() * LINE + boxes.height() + 8;
         double height = Math.max(settings.kit() ? KIT_HEIGHT : 0, textHeight) + 18;
         return new Block(
                 height,
@@ -141,15 +133,8 @@ final class ItemBlocks {
                         new KitPicture(groove).place(signs, left, y, KIT_WIDTH, KIT_HEIGHT);
                     }
                     double at = y + 4;
-                    for (int i = 0; i < steps.size(); i++) {
-                        int row = i / perRow;
-                        step(
-                                signs,
-                                steps.get(i),
-                                textLeft + i % perRow * STEP_WIDTH,
-                                at + row * (BOX + 11));
-                    }
-                    at += rows * (BOX + 11) + 4;
+                    boxes.place(signs, textLeft, at);
+                    at += boxes.height() + 4;
                     for (String line : lines) {
                         at += LINE;
                         signs.text(
@@ -162,28 +147,5 @@ final class ItemBlocks {
                                 Owner.NONE);
                     }
                 });
-    }
-
-    /** The item's own steps, or a ladder of sixes from its tempo. */
-    static List<Integer> steps(LessonItem item) {
-        return item.tempoSteps().isEmpty()
-                ? IntStream.range(0, USUAL_STEPS)
-                        .map(i -> item.tempo().beatsPerMinute() + i * USUAL_STEP)
-                        .filter(bpm -> bpm <= Tempo.FASTEST)
-                        .boxed()
-                        .toList()
-                : item.tempoSteps();
-    }
-
-    private static void step(SignList signs, int bpm, double x, double y) {
-        Lines.box(signs, x, y, BOX, BOX);
-        signs.text(
-                Kind.TEXT,
-                Integer.toString(bpm),
-                TextStyle.SEMIBOLD,
-                TEXT_SIZE,
-                x + BOX + 3.5,
-                y + BOX - 1.4,
-                Owner.NONE);
     }
 }

@@ -3,18 +3,15 @@ package org.kitweft.score.handout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.kitweft.band.Backing;
 import org.kitweft.band.BuiltInStyles;
 import org.kitweft.band.Style;
 import org.kitweft.groove.Meter;
-import org.kitweft.groove.Tempo;
 import org.kitweft.lesson.LessonPhrase;
 import org.kitweft.score.engrave.EngravedSystem;
 import org.kitweft.score.engrave.Engraver;
 import org.kitweft.score.engrave.Kind;
 import org.kitweft.score.engrave.Owner;
-import org.kitweft.score.engrave.SignList;
 import org.kitweft.score.engrave.TempoSign;
 import org.kitweft.score.font.TextStyle;
 import org.kitweft.score.model.Notation;
@@ -33,11 +30,6 @@ final class PhraseBlocks {
     private static final double AFTER_STAFF = 12;
     private static final double AFTER_ALL = 18;
     private static final double TEMPO_WIDTH = 60;
-    private static final int USUAL_STEPS = 8;
-    private static final int USUAL_STEP = 6;
-    private static final double BOX = 9;
-    private static final double STEP_WIDTH = 36;
-    private static final double STEP_HEIGHT = BOX + 11;
 
     private final Engraver engraver;
     private final HandoutSettings settings;
@@ -149,23 +141,14 @@ final class PhraseBlocks {
     }
 
     private Block practice(LessonPhrase phrase) {
-        List<Integer> steps = steps(phrase);
-        int perRow = Math.max(1, (int) (width / STEP_WIDTH));
-        int rows = (steps.size() + perRow - 1) / perRow;
+        TempoBoxes boxes = TempoBoxes.of(phrase.tempoSteps(), phrase.tempo(), width);
         List<String> remarks = words(phrase.remarks());
         return new Block(
-                rows * STEP_HEIGHT + remarks.size() * LINE + AFTER_ALL,
+                boxes.height() + remarks.size() * LINE + AFTER_ALL,
                 false,
                 (signs, y) -> {
-                    for (int i = 0; i < steps.size(); i++) {
-                        int row = i / perRow;
-                        step(
-                                signs,
-                                steps.get(i),
-                                left + i % perRow * STEP_WIDTH,
-                                y + row * STEP_HEIGHT);
-                    }
-                    double at = y + rows * STEP_HEIGHT - 2;
+                    boxes.place(signs, left, y);
+                    double at = y + boxes.height() - 2;
                     for (String line : remarks) {
                         at += LINE;
                         signs.text(
@@ -178,28 +161,5 @@ final class PhraseBlocks {
                                 Owner.NONE);
                     }
                 });
-    }
-
-    /** The phrase's own steps, or a ladder of sixes from its tempo, as items have it. */
-    private static List<Integer> steps(LessonPhrase phrase) {
-        return phrase.tempoSteps().isEmpty()
-                ? IntStream.range(0, USUAL_STEPS)
-                        .map(i -> phrase.tempo().beatsPerMinute() + i * USUAL_STEP)
-                        .filter(bpm -> bpm <= Tempo.FASTEST)
-                        .boxed()
-                        .toList()
-                : phrase.tempoSteps();
-    }
-
-    private static void step(SignList signs, int bpm, double x, double y) {
-        Lines.box(signs, x, y, BOX, BOX);
-        signs.text(
-                Kind.TEXT,
-                Integer.toString(bpm),
-                TextStyle.SEMIBOLD,
-                TEXT_SIZE,
-                x + BOX + 3.5,
-                y + BOX - 1.4,
-                Owner.NONE);
     }
 }

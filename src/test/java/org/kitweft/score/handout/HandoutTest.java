@@ -371,9 +371,9 @@ class HandoutTest {
 
     @Test
     void offersALadderOfTempoStepsWhereTheItemHasNone() {
-        assertThat(ItemBlocks.steps(item(paradiddle())))
+        assertThat(TempoBoxes.of(List.of(), new Tempo(60), 400).steps())
                 .isEqualTo(List.of(60, 66, 72, 78, 84, 90, 96, 102));
-        assertThat(ItemBlocks.steps(item(paradiddle()).withTempoSteps(List.of(50, 55))))
+        assertThat(TempoBoxes.of(List.of(50, 55), new Tempo(60), 400).steps())
                 .isEqualTo(List.of(50, 55));
     }
 
