@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -23,8 +24,14 @@ final class Family {
     private static final int LAYOUTS_KEPT = 1024;
     private static final int PARALLEL_FROM = 128;
 
-    /** Where keeping track of surfaces would take more, sets of surfaces are read one by one. */
-    private static final double USE_BYTES = 128 << 20;
+    /** Where blending sets of surfaces would take more, they are read one by one. */
+    private static final double BLEND_BYTES = 96 << 20;
+
+    private static final int MOST_BLENDED = 1 << 16;
+    private static final int MOST_WEIGHT_BITS = 40;
+
+    /** So many states of passages in all are kept. */
+    private static final long STATES_KEPT = 1 << 20;
 
     final Plan plan;
     final List<Chain> chains;
@@ -41,10 +48,22 @@ final class Family {
     /** For each set and chain the ways to play it; empty until somebody asks. */
     private final @Nullable BigInteger[][] totals;
 
-    /** For each chain the ways to play it within surfaces for each of its limbs. */
-    private final List<Map<List<BitSet>, RoundTrips>> trips = new ArrayList<>();
+    /** All limbs that strike taken as one chain. */
+    final Chain joint;
 
-    private final List<Regions> regions;
+    /** For each choice all limbs within it, once asked for. */
+    private final Lazy<AtomicReferenceArray<@Nullable Passage>> passages;
+
+    /** For each chain its round trips by shape: bounds of one shape share them. */
+    private final List<Map<Shape, RoundTrips.Ways>> ways = new ArrayList<>();
+
+    private final Lazy<List<Regions>> regions;
+    private final Lazy<List<Ground>> grounds;
+    private final Lazy<Ground> jointGround;
+
+    /** For all limbs the choices of regions that the sets of surfaces come to. */
+    private final Lazy<List<Regions.Weighted>> choices;
+
     private final @Nullable Layout[][] layouts;
     private final LinkedHashMap<Key, Table> cache = new LinkedHashMap<>(16, 0.75f, true);
     private long cached;
@@ -59,9 +78,9 @@ final class Family {
      * Counts.
      *
      * @param narrow whether the plan's bound is below 2^63; may be false even so
-     * @param tracking whether to keep track of surfaces struck, where that does not take too much
+     * @param blending whether to blend sets of surfaces, where that does not take too much
      */
-    Family(Plan plan, List<SurfaceSets.Weighted> sets, boolean narrow, boolean tracking) {
+    Family(Plan plan, List<SurfaceSets.Weighted> sets, boolean narrow, boolean blending) {
         this.plan = plan;
         this.sets = sets;
         chains = Chain.of(plan);
@@ -72,37 +91,146 @@ final class Family {
             }
         }
         this.narrow = narrow;
-        regions = chains.stream().map(chain -> new Regions(plan, chain)).toList();
-        chains.forEach(chain -> trips.add(new ConcurrentHashMap<>()));
+        joint = chains.size() == 1 ? chains.get(0) : Chain.joint(plan);
+        regions = new Lazy<>(() -> chains.stream().map(c -> new Regions(plan, c)).toList());
+        grounds = new Lazy<>(() -> chains.stream().map(c -> new Ground(plan, c)).toList());
+        jointGround = new Lazy<>(() -> chains.size() == 1 ? ground(0) : new Ground(plan, joint));
+        choices = new Lazy<>(() -> new Regions(plan, joint).weigh(sets));
+        passages = new Lazy<>(() -> new AtomicReferenceArray<>(choices().size()));
+        for (Chain ignored : chains) {
+            ways.add(new ConcurrentHashMap<>());
+        }
         layouts =
                 sets.size() <= LAYOUTS_KEPT
                         ? new @Nullable Layout[sets.size()][chains.size()]
                         : new @Nullable Layout[0][];
         totals = new @Nullable BigInteger[sets.size()][chains.size()];
-        root = makeRoot(tracking);
+        root = makeRoot(blending);
         total = root.count();
     }
 
-    private Node makeRoot(boolean tracking) {
-        Chain joint = Chain.joint(plan);
-        double bytes = SurfaceUse.bound(plan, joint) * (plan.kinds.length + 1) * Long.BYTES;
-        double places = narrow ? 1 : plan.bound().bitLength() / (double) Wide.DIGIT_BITS;
-        if (!tracking
-                || sets.size() == 1
-                || plan.surfaces.size() > SurfaceUse.MOST_SURFACES
-                || bytes * places > USE_BYTES) {
+    private Node makeRoot(boolean blending) {
+        if (!blending || sets.size() < 2 || sets.size() > MOST_BLENDED || !canBlend()) {
             countAll();
             return TableNode.root(this);
         }
         if (plan.limits.loop()) {
-            return new LoopStarts(this, joint).root();
+            return new LoopStarts(this).root();
         }
-        SurfaceUse use = new SurfaceUse(plan, joint);
+        Blend whole = blend(IntStream.range(0, choices().size()).toArray(), 0, null);
         int[] nowhere = new int[Limb.values().length];
         Arrays.fill(nowhere, -1);
-        int start = use.state(nowhere, List.of());
-        Completions whole = new Completions(use, 0, List.of(start), null, narrow);
-        return new UseNode(whole, 0, whole.start(start));
+        return new BlendNode(whole, 0, whole.ground.state(nowhere), whole.all());
+    }
+
+    private boolean canBlend() {
+        if (choices().size() > Blend.MOST_CHOICES && !narrow && !plan.limits.loop()) {
+            return false;
+        }
+        for (Regions.Weighted choice : choices()) {
+            if (choice.weight().bitLength() > MOST_WEIGHT_BITS) {
+                return false;
+            }
+        }
+        if (plan.limits.loop() && !LoopStarts.onceEach(joint) && Onward.bytes(this) > BLEND_BYTES) {
+            return false;
+        }
+        return Blend.bytes(plan, rows(), narrow) <= BLEND_BYTES;
+    }
+
+    /** How many rows the choices have at most; in a loop, those that hold its first places. */
+    private double rows() {
+        int m = plan.surfaces.size();
+        boolean loop = plan.limits.loop();
+        int last = joint.limbs.length - 1;
+        double[] rows = new double[loop ? m * m : 1];
+        for (Regions.Weighted choice : choices()) {
+            Bounds bounds = choice.bounds();
+            double mine = 1;
+            for (int d = 0; d <= last; d++) {
+                mine *= bounds.size(d) + (loop ? 0 : 1);
+            }
+            if (!loop) {
+                rows[0] += mine;
+                continue;
+            }
+            for (int first = bounds.next(0, 0); first >= 0; first = bounds.next(0, first + 1)) {
+                int other = bounds.next(last, 0);
+                for (; other >= 0; other = bounds.next(last, other + 1)) {
+                    rows[first * m + other] += mine;
+                }
+            }
+        }
+        return Arrays.stream(rows).max().orElse(0);
+    }
+
+    /** For all limbs the choices of regions that the sets of surfaces come to. */
+    List<Regions.Weighted> choices() {
+        return choices.get();
+    }
+
+    /** Of some choices those in which a stroke of a kind stays within when it is on a surface. */
+    int[] holding(int[] some, Kind kind, int surface) {
+        int[] held = new int[some.length];
+        int count = 0;
+        for (int i : some) {
+            boolean holds = true;
+            for (int limb : kind.limbs()) {
+                holds &= choices().get(i).bounds().has(joint.dimension(limb), surface);
+            }
+            if (holds) {
+                held[count++] = i;
+            }
+        }
+        return Arrays.copyOf(held, count);
+    }
+
+    /** The part of bounds for all limbs that is a chain's. */
+    Bounds part(int chain, Bounds all) {
+        return chains.size() == 1
+                ? all
+                : all.part(IntStream.of(chains.get(chain).limbs).map(joint::dimension).toArray());
+    }
+
+    /**
+     * The tables of some choices of regions, by number, for the strokes from one on.
+     *
+     * @param ends in a loop, for each limb of all where it may strike last
+     */
+    Blend blend(int[] some, int from, BitSet @Nullable [] ends) {
+        List<Regions.Weighted> mine = IntStream.of(some).mapToObj(choices()::get).toList();
+        List<Passage> within = IntStream.of(some).mapToObj(this::passage).toList();
+        return new Blend(jointGround(), mine, within, from, ends, narrow);
+    }
+
+    /** All limbs within a choice of regions, by number. */
+    private Passage passage(int choice) {
+        Passage known = passages.get().get(choice);
+        if (known == null) {
+            known = new Passage(jointGround(), choices().get(choice).bounds(), narrow);
+            // Many are asked for again and again; a great many would take too much memory.
+            if ((long) choices().size() * jointGround().size <= STATES_KEPT) {
+                passages.get().set(choice, known);
+            }
+        }
+        return known;
+    }
+
+    /** A chain within a choice of regions, by number. */
+    Passage passage(int chain, int choice) {
+        return chains.size() == 1
+                ? passage(choice)
+                : new Passage(ground(chain), part(chain, choices().get(choice).bounds()), narrow);
+    }
+
+    /** Where the limbs of a chain may stand. */
+    Ground ground(int chain) {
+        return grounds.get().get(chain);
+    }
+
+    /** Where all limbs may stand. */
+    Ground jointGround() {
+        return jointGround.get();
     }
 
     private void countAll() {
@@ -133,18 +261,15 @@ final class Family {
             return narrow ? BigInteger.valueOf(start.low(0)) : start.get(0);
         }
         BigInteger sum = BigInteger.ZERO;
-        for (List<BitSet> surfaces : regions.get(chain).of(sets.get(set).surfaces())) {
-            sum = sum.add(trips(chain, surfaces).total());
+        for (Bounds bounds : regions.get().get(chain).of(sets.get(set).surfaces())) {
+            sum = sum.add(trips(chain, new Passage(ground(chain), bounds, narrow)).total());
         }
         return sum;
     }
 
-    /** In a loop, the ways of a chain within surfaces for each of its limbs; made once. */
-    RoundTrips trips(int chain, List<BitSet> surfaces) {
-        return trips.get(chain)
-                .computeIfAbsent(
-                        surfaces,
-                        any -> new RoundTrips(new Layout(plan, chains.get(chain), any), narrow));
+    /** In a loop, the ways of a chain within bounds. */
+    RoundTrips trips(int chain, Passage passage) {
+        return new RoundTrips(passage, ways.get(chain));
     }
 
     private Layout layout(int set, int chain) {
@@ -190,12 +315,6 @@ final class Family {
         return made;
     }
 
-    /** Without loop, the table of all strokes of a chain, made anew. */
-    Table whole(int set, int chain) {
-        Layout layout = layout(set, chain);
-        return Table.closed(layout, null, narrow, 0, layout.chain.kinds.length + 1);
-    }
-
     private Table build(int set, int chain, @Nullable List<BitSet> ends) {
         Layout layout = layout(set, chain);
         int all = layout.chain.kinds.length + 1;
@@ -229,7 +348,6 @@ final class Family {
      * for each chain, but then nothing needs to be multiplied for each beginning.
      */
     private Node joined() {
-        Chain joint = Chain.joint(plan);
         double numbers = plan.kinds.length + 1.0;
         for (BitSet reach : joint.reach) {
             numbers *= reach.cardinality() + 1;

@@ -232,15 +232,15 @@ final class Layout {
         }
 
         /**
-         * Adds to each state what stands at the states it leads to; or, forward, to those what
-         * stands at the state. Every state has a row of columns.
+         * Adds to each state what stands at the states it leads to. Every state has a row of
+         * columns.
          */
-        void add(long[] from, long[] into, int columns, boolean forward) {
+        void add(long[] from, long[] into, int columns) {
             if (states == 0) {
                 return;
             }
             if (dims.length > 1) {
-                addTogether(from, into, columns, forward);
+                addTogether(from, into, columns);
                 return;
             }
             int d = dims[0];
@@ -253,11 +253,11 @@ final class Layout {
                 int offset = o * size * block;
                 for (int place = 0; place < open; place++) {
                     if (d == right) {
-                        addRight(from, into, offset, place, block, columns, forward);
-                    } else if (forward || !alike) {
-                        addEach(from, into, offset, place, block, open, forward);
-                    } else {
+                        addRight(from, into, offset, place, block, columns);
+                    } else if (alike) {
                         addAll(from, into, offset, place, block, open);
+                    } else {
+                        addEach(from, into, offset, place, block, open);
                     }
                 }
             }
@@ -265,27 +265,19 @@ final class Layout {
 
         /** The right hand moves: how far the left hand's places are open depends on both ends. */
         private void addRight(
-                long[] from,
-                long[] into,
-                int offset,
-                int place,
-                int block,
-                int columns,
-                boolean forward) {
+                long[] from, long[] into, int offset, int place, int block, int columns) {
             int here = offset + place * block;
             int[] targets = to[place];
             for (int t = 0; t < targets.length; t++) {
                 int there = offset + targets[t] * block;
                 int length = Math.min(free[place], free[targets[t]]) * columns;
                 // Two at once where both are open: half the way to memory and back.
-                if (!forward && alike && t + 1 < targets.length) {
+                if (alike && t + 1 < targets.length) {
                     int next = offset + targets[t + 1] * block;
                     int nextLength = Math.min(free[place], free[targets[t + 1]]) * columns;
                     addTwo(from, there, next, into, here, length);
                     addRow(from, next + length, into, here + length, nextLength - length, 1);
                     t++;
-                } else if (forward) {
-                    addRow(from, here, into, there, length, sounds[place][t]);
                 } else {
                     addRow(from, there, into, here, length, sounds[place][t]);
                 }
@@ -293,23 +285,12 @@ final class Layout {
         }
 
         /** One move after the other. */
-        private void addEach(
-                long[] from,
-                long[] into,
-                int offset,
-                int place,
-                int block,
-                int open,
-                boolean forward) {
+        private void addEach(long[] from, long[] into, int offset, int place, int block, int open) {
             int here = offset + place * block;
             int[] targets = to[place];
             for (int t = 0; t < targets.length && targets[t] < open; t++) {
                 int there = offset + targets[t] * block;
-                if (forward) {
-                    addRow(from, here, into, there, block, sounds[place][t]);
-                } else {
-                    addRow(from, there, into, here, block, sounds[place][t]);
-                }
+                addRow(from, there, into, here, block, sounds[place][t]);
             }
         }
 
@@ -341,12 +322,11 @@ final class Layout {
         }
 
         /** Two limbs strike the same sound at once. */
-        private void addTogether(long[] from, long[] into, int columns, boolean forward) {
+        private void addTogether(long[] from, long[] into, int columns) {
             forEach(
                     (state, target, t) -> {
-                        int read = (forward ? state : target) * columns;
-                        int write = (forward ? target : state) * columns;
-                        addRow(from, read, into, write, columns, kind.sounds()[t]);
+                        int times = kind.sounds()[t];
+                        addRow(from, target * columns, into, state * columns, columns, times);
                     });
         }
 

@@ -4,219 +4,153 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
 
 /**
- * In a loop in which a limb strikes again before all have struck, the ways to go on from there: for
- * regions of all limbs, those from each state to each end, added up over a family's sets of
- * surfaces. What has been struck and where the limbs may end picks among them. Not safe for use by
- * several threads.
+ * In a loop in which a limb strikes again before all have struck, the ways to go on: within each of
+ * a family's choices of regions, those from where the limbs stand to each end, added up. A limb
+ * that has not struck yet stands where it will end.
  */
 final class Onward implements FirstWays {
     private final Family family;
-    private final Chain joint;
-
-    /** For each limb of the joint chain and each surface the choices of regions that hold it. */
-    private final BitSet[][] holding;
-
-    private final BigInteger[] weights;
-
-    /** The same, the lowest 64 bits. */
-    private final long[] lowWeights;
 
     /** For each choice of regions and each chain. */
     private final List<List<Part>> parts;
 
-    private final Map<Asked, BigInteger> known = new HashMap<>();
-
-    /** What the ways depend on: long beginnings have much of it in common. */
-    private static final class Asked {
-        private final int[] places;
-        private final BitSet held;
-        private final long[] allowed;
-
-        Asked(int[] places, BitSet held, long[] allowed) {
-            this.places = places;
-            this.held = held;
-            this.allowed = allowed;
-        }
-
-        @Override
-        public boolean equals(@Nullable Object other) {
-            return other instanceof Asked asked
-                    && Arrays.equals(places, asked.places)
-                    && held.equals(asked.held)
-                    && Arrays.equals(allowed, asked.allowed);
-        }
-
-        @Override
-        public int hashCode() {
-            return 31 * (31 * Arrays.hashCode(places) + held.hashCode()) + Arrays.hashCode(allowed);
-        }
-    }
-
     /** One chain within its regions. */
     private static final class Part {
-        private final Layout layout;
-        private final int[] ends;
         private final Passage passage;
-        private final Wide ways;
+        private final int[] ends;
 
-        /** For each limb and end the surface where it strikes last. */
-        private final int[][] last;
+        /** For each of its strokes until all limbs of all chains have struck, the ways on. */
+        private final Wide[] layers;
 
-        Part(Layout layout, int from, boolean narrow) {
-            this.layout = layout;
-            ends = layout.endStates();
-            passage = new Passage(layout, narrow);
-            Kind[] kinds = layout.chain.kinds;
-            ways = passage.between(kinds, from, kinds.length, ends);
-            last = new int[layout.sizes.length][ends.length];
-            for (int d = 0; d < last.length; d++) {
-                for (int end = 0; end < ends.length; end++) {
-                    last[d][end] = layout.surface(ends[end], d);
-                }
-            }
+        Part(Passage passage, Map<Shape, Wide[]> known, int head) {
+            this.passage = passage;
+            ends = passage.rowsIn(passage.ground.chain.ends);
+            layers =
+                    known.computeIfAbsent(
+                            passage.shape(ends),
+                            any -> passage.back(passage.standing(ends), ends.length, head + 1));
         }
 
-        /** Where the ways from a state of all limbs stand. */
-        private int at(int[] places) {
-            int state = 0;
-            for (int d = 0; d < last.length; d++) {
-                state += layout.places[d][places[layout.chain.limbs[d]]] * layout.strides[d];
-            }
-            return passage.row(state) * ends.length;
-        }
-
-        private boolean fits(int end, long[] allowed) {
-            for (int d = 0; d < last.length; d++) {
-                if ((allowed[layout.chain.limbs[d]] >>> last[d][end] & 1) == 0) {
-                    return false;
+        /** Where the ways to an end stand; negative if it does not fit. */
+        private int at(int[] places, int end, BitSet[] allowed) {
+            Ground ground = passage.ground;
+            int[] limbs = ground.chain.limbs;
+            int code = 0;
+            for (int d = 0; d < limbs.length; d++) {
+                int last = passage.surface(ends[end], d);
+                if (!allowed[limbs[d]].get(last)) {
+                    return Ground.NONE;
                 }
+                int at = places[limbs[d]];
+                code += ground.code(d, at < 0 ? last : at);
             }
-            return true;
+            int state = ground.state(code);
+            int row = state == Ground.NONE ? Ground.NONE : passage.row(state);
+            return row < 0 ? Ground.NONE : row * ends.length + end;
         }
 
         /** Narrow: one digit holds all 64 bits. */
-        long low(int[] places, long[] allowed) {
-            int at = at(places);
-            long[] mine = ways.digits[0];
+        long low(int played, int[] places, BitSet[] allowed) {
+            long[] ways = layers[played].digits[0];
             long sum = 0;
             for (int end = 0; end < ends.length; end++) {
-                sum += fits(end, allowed) ? mine[at + end] : 0;
+                int at = at(places, end, allowed);
+                sum += at < 0 ? 0 : ways[at];
             }
             return sum;
         }
 
-        BigInteger big(int[] places, long[] allowed) {
-            int at = at(places);
+        BigInteger big(int played, int[] places, BitSet[] allowed) {
             BigInteger sum = BigInteger.ZERO;
             for (int end = 0; end < ends.length; end++) {
-                sum = fits(end, allowed) ? sum.add(ways.get(at + end)) : sum;
+                int at = at(places, end, allowed);
+                sum = at < 0 ? sum : sum.add(layers[played].get(at));
             }
             return sum;
         }
     }
 
-    /**
-     * Counts.
-     *
-     * @param joint all limbs of the family's plan
-     */
-    Onward(Family family, Chain joint) {
+    Onward(Family family) {
         this.family = family;
-        this.joint = joint;
-        Regions all = new Regions(family.plan, joint);
-        Map<List<BitSet>, BigInteger> weighed = all.weigh(family.sets);
-        List<List<BitSet>> choices = List.copyOf(weighed.keySet());
-        weights = weighed.values().toArray(BigInteger[]::new);
-        lowWeights = Arrays.stream(weights).mapToLong(BigInteger::longValue).toArray();
-        holding = new BitSet[joint.limbs.length][family.plan.surfaces.size()];
-        for (BitSet[] mine : holding) {
-            Arrays.setAll(mine, any -> new BitSet(choices.size()));
+        List<Map<Bounds, Part>> made = new ArrayList<>();
+        List<Map<Shape, Wide[]>> known = new ArrayList<>();
+        for (Chain ignored : family.chains) {
+            made.add(new ConcurrentHashMap<>());
+            known.add(new ConcurrentHashMap<>());
         }
-        for (int i = 0; i < choices.size(); i++) {
-            for (int d = 0; d < holding.length; d++) {
-                for (int surface : choices.get(i).get(d).stream().toArray()) {
-                    holding[d][surface].set(i);
-                }
-            }
-        }
-        List<Map<List<BitSet>, Part>> made = new ArrayList<>();
-        family.chains.forEach(any -> made.add(new ConcurrentHashMap<>()));
         parts =
                 family.sideBySide(
-                        choices.size(),
+                        family.choices().size(),
                         i ->
                                 IntStream.range(0, made.size())
-                                        .mapToObj(c -> part(c, all, choices.get(i), made.get(c)))
+                                        .mapToObj(c -> part(c, i, made.get(c), known.get(c)))
                                         .toList());
     }
 
-    private Part part(int c, Regions all, List<BitSet> choice, Map<List<BitSet>, Part> made) {
-        Chain chain = family.chains.get(c);
-        int played = 0;
-        while (played < chain.strokes.length && chain.strokes[played] < joint.head) {
-            played++;
-        }
-        int from = played;
+    private Part part(int c, int choice, Map<Bounds, Part> made, Map<Shape, Wide[]> known) {
         return made.computeIfAbsent(
-                all.part(choice, chain),
-                mine -> new Part(new Layout(family.plan, chain, mine), from, family.narrow));
+                family.part(c, family.choices().get(choice).bounds()),
+                any -> new Part(family.passage(c, choice), known, head(family, c)));
     }
 
-    /** A set of surfaces, of which there are no more than {@link SurfaceUse#MOST_SURFACES}. */
-    private static long bits(BitSet surfaces) {
-        return surfaces.isEmpty() ? 0 : surfaces.toLongArray()[0];
+    /** How many strokes of a chain are played until each limb of all has struck. */
+    private static int head(Family family, int c) {
+        int head = 0;
+        for (int j = 0; j < family.joint.head; j++) {
+            head += family.chainOf[j] == c ? 1 : 0;
+        }
+        return head;
+    }
+
+    /** Bytes that the ways would take, at most. */
+    static double bytes(Family family) {
+        double[] heads = new double[family.chains.size()];
+        Arrays.setAll(heads, c -> (head(family, c) + 1.0) / (family.plan.kinds.length + 1));
+        double bytes = 0;
+        for (Regions.Weighted choice : family.choices()) {
+            for (int c = 0; c < family.chains.size(); c++) {
+                Chain chain = family.chains.get(c);
+                Bounds mine = family.part(c, choice.bounds());
+                double rows = 1;
+                for (int d = 0; d < chain.limbs.length; d++) {
+                    rows *= mine.size(d);
+                }
+                bytes += Blend.bytes(family.plan, rows * rows, family.narrow) * heads[c];
+            }
+        }
+        return bytes;
     }
 
     @Override
-    public BigInteger after(int[] places, List<Integer> struck, BitSet[] ends) {
-        long[] allowed = new long[ends.length];
-        for (int limb : joint.limbs) {
-            allowed[limb] = bits(ends[limb]);
+    public BigInteger after(int[] places, List<Integer> struck, int[] choices, BitSet[] ends) {
+        int[] played = new int[family.chains.size()];
+        for (int j = 0; j < struck.size(); j++) {
+            played[family.chainOf[j]]++;
         }
-        return known.computeIfAbsent(new Asked(places, held(struck), allowed), any -> after(any));
-    }
-
-    private BigInteger after(Asked asked) {
-        int[] places = asked.places;
-        long[] allowed = asked.allowed;
-        BitSet held = asked.held;
         long low = 0;
         BigInteger big = BigInteger.ZERO;
-        for (int i = held.nextSetBit(0); i >= 0; i = held.nextSetBit(i + 1)) {
+        for (int i : choices) {
+            BigInteger weight = family.choices().get(i).weight();
             if (family.narrow) {
-                long product = lowWeights[i];
-                for (Part part : parts.get(i)) {
-                    product *= part.low(places, allowed);
+                long product = weight.longValue();
+                for (int c = 0; c < played.length; c++) {
+                    product *= parts.get(i).get(c).low(played[c], places, ends);
                 }
                 low += product;
             } else {
-                BigInteger product = weights[i];
-                for (Part part : parts.get(i)) {
-                    product = product.multiply(part.big(places, allowed));
+                BigInteger product = weight;
+                for (int c = 0; c < played.length; c++) {
+                    product = product.multiply(parts.get(i).get(c).big(played[c], places, ends));
                 }
                 big = big.add(product);
             }
         }
         return family.narrow ? BigInteger.valueOf(low) : big;
-    }
-
-    /** The choices of regions in which each limb has struck in its region only. */
-    private BitSet held(List<Integer> struck) {
-        BitSet held = new BitSet(weights.length);
-        held.set(0, weights.length);
-        for (int j = 0; j < struck.size(); j++) {
-            for (int limb : joint.kinds[j].limbs()) {
-                held.and(holding[joint.dimension(limb)][struck.get(j)]);
-            }
-        }
-        return held;
     }
 }

@@ -1,52 +1,198 @@
 package org.kitweft.explore.trellis;
 
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
+import java.util.BitSet;
 import org.jspecify.annotations.Nullable;
+import org.kitweft.kit.Limb;
 
 /**
- * Plays through a layout from every state at once. Made for many small layouts: states that cross
- * are left out beforehand, and the ways stand in a matrix with a row for each state.
+ * Plays through a chain within bounds, from every state at once: the ways stand in a matrix with a
+ * row for each state. Made for many small bounds.
  */
 final class Passage {
-    private final Layout layout;
-    private final boolean narrow;
-    private final Map<Kind, int[][]> rows = new HashMap<>();
-    private final Map<Kind, int[][]> origins = new HashMap<>();
+    final Ground ground;
+    final boolean narrow;
 
-    /** For each state its number among the valid ones; negative if hands cross there. */
-    private final int[] number;
+    /** For each row its state. */
+    private final int[] states;
 
-    private final int valid;
+    /** For each state its row; negative if it is not within the bounds. */
+    private final int[] rows;
 
-    Passage(Layout layout, boolean narrow) {
-        this.layout = layout;
-        this.narrow = narrow;
-        number = new int[layout.states];
-        int count = 0;
-        for (int state = 0; state < number.length; state++) {
-            number[state] = layout.valid[state] ? count++ : -1;
+    /** For each kind, once asked for, where each row leads. */
+    private final @Nullable Steps[] steps;
+
+    /** For each kind, once asked for, what leads to each row. */
+    private final @Nullable Steps[] origins;
+
+    /** Steps between rows. */
+    private static final class Steps {
+        /** Those of a row stand from {@code first[row]} to before {@code first[row + 1]}. */
+        private final int[] first;
+
+        private final int[] to;
+
+        /** The most that one row has, 1 at least. */
+        private final int most;
+
+        /**
+         * For each row how many rows from it on lead to rows that follow one another too: one sum
+         * for all of them is faster than one for each.
+         */
+        private final int[] run;
+
+        Steps(int[] first, int[] to) {
+            this.first = first;
+            this.to = to;
+            int highest = 1;
+            for (int row = 0; row + 1 < first.length; row++) {
+                highest = Math.max(highest, first[row + 1] - first[row]);
+            }
+            most = highest;
+            run = new int[first.length - 1];
+            for (int row = run.length - 1; row >= 0; row--) {
+                run[row] = row + 1 < run.length && follows(row) ? run[row + 1] + 1 : 1;
+            }
         }
-        valid = count;
+
+        /** Whether the next row leads to the rows next to those that this one leads to. */
+        private boolean follows(int row) {
+            int count = first[row + 1] - first[row];
+            boolean follows = count > 0 && first[row + 2] - first[row + 1] == count;
+            for (int i = first[row]; i < first[row + 1] && follows; i++) {
+                follows = to[i + count] == to[i] + 1;
+            }
+            return follows;
+        }
     }
 
-    /** The row of a valid state. */
+    Passage(Ground ground, Bounds bounds, boolean narrow) {
+        this.ground = ground;
+        this.narrow = narrow;
+        rows = new int[ground.size];
+        int[] found = new int[ground.size];
+        int count = 0;
+        for (int state = 0; state < rows.length; state++) {
+            boolean within = true;
+            for (int d = 0; d < ground.surface.length && within; d++) {
+                within = bounds.holds(d, ground.surface[d][state]);
+            }
+            rows[state] = Ground.NONE;
+            if (within) {
+                found[count] = state;
+                rows[state] = count++;
+            }
+        }
+        states = Arrays.copyOf(found, count);
+        steps = new @Nullable Steps[ground.kinds];
+        origins = new @Nullable Steps[ground.kinds];
+    }
+
+    /** How many rows there are. */
+    int size() {
+        return states.length;
+    }
+
+    /** The state of a row. */
+    int state(int row) {
+        return states[row];
+    }
+
+    /** The row of a state; negative if it is not within the bounds. */
     int row(int state) {
-        return number[state];
+        return rows[state];
+    }
+
+    /** The surface that a limb of the chain stands on in a row. */
+    int surface(int row, int d) {
+        return ground.surface[d][states[row]];
+    }
+
+    /** The rows in which each limb stands on one of these surfaces. */
+    int[] rowsIn(BitSet[] surfaces) {
+        int[] all = new int[states.length];
+        int count = 0;
+        for (int row = 0; row < all.length; row++) {
+            if (isIn(row, surfaces)) {
+                all[count++] = row;
+            }
+        }
+        return Arrays.copyOf(all, count);
+    }
+
+    /** Whether each limb stands on one of these surfaces in a row. */
+    boolean isIn(int row, BitSet[] surfaces) {
+        boolean fits = true;
+        for (int d = 0; d < surfaces.length && fits; d++) {
+            int at = surface(row, d);
+            fits = at >= 0 && surfaces[d].get(at);
+        }
+        return fits;
+    }
+
+    /** Each of these rows is reached in one way from itself: where a passage begins. */
+    Wide standing(int[] ends) {
+        long[] last = new long[states.length * ends.length];
+        for (int c = 0; c < ends.length; c++) {
+            last[ends[c] * ends.length + c] = 1;
+        }
+        return Wide.of(last);
+    }
+
+    /** Where all strokes lead, and some rows: what counts depend on. */
+    Shape shape(int[]... some) {
+        int length = 1;
+        for (int kind = 0; kind < steps.length; kind++) {
+            length += states.length + steps(kind).first[states.length];
+        }
+        for (int[] each : some) {
+            length += each.length + 1;
+        }
+        int[] numbers = new int[length];
+        int at = 0;
+        numbers[at++] = states.length;
+        for (int kind = 0; kind < steps.length; kind++) {
+            Steps mine = steps(kind);
+            System.arraycopy(mine.first, 1, numbers, at, states.length);
+            at += states.length;
+            System.arraycopy(mine.to, 0, numbers, at, mine.first[states.length]);
+            at += mine.first[states.length];
+        }
+        for (int[] each : some) {
+            numbers[at++] = each.length;
+            System.arraycopy(each, 0, numbers, at, each.length);
+            at += each.length;
+        }
+        return new Shape(numbers);
+    }
+
+    /** Without loop, the row in which no limb has struck. */
+    int[] nowhere() {
+        int[] stands = new int[Limb.values().length];
+        Arrays.fill(stands, -1);
+        return new int[] {rows[ground.state(stands)]};
+    }
+
+    /** Each row is an end of its own: where a passage without loop ends. */
+    Wide anywhere() {
+        long[] last = new long[states.length];
+        Arrays.fill(last, 1);
+        return Wide.of(last);
     }
 
     /**
-     * The ways from each state before one stroke to given states before a later one: a column for
-     * each of these.
+     * The ways from each row before one stroke to given rows before a later one: a column for each
+     * of these; in carried digits.
+     *
+     * @param to one past the last stroke; beyond the chain's last it goes round
      */
-    Wide between(Kind[] kinds, int from, int to, int[] ends) {
+    Wide between(int from, int to, int[] ends) {
         Wide next = standing(ends);
         Wide spare = null;
         double bits = 1;
         for (int j = to - 1; j >= from; j--) {
-            int[][] leads = rows.computeIfAbsent(kinds[j], this::rows);
-            double grows = Math.log(most(leads)) / Math.log(2);
+            Steps leads = steps(ground.kindOf[j % ground.kindOf.length]);
+            double grows = Math.log(leads.most) / Math.log(2);
             if (!narrow && bits + grows >= Long.SIZE - 2) {
                 next = next.carried();
                 bits = Wide.DIGIT_BITS;
@@ -60,122 +206,148 @@ final class Passage {
         return narrow ? next : next.carried();
     }
 
-    /** Each of these states is reached in one way from itself: where a passage begins. */
-    Wide standing(int[] ends) {
-        long[] last = new long[valid * ends.length];
-        for (int c = 0; c < ends.length; c++) {
-            last[number[ends[c]] * ends.length + c] = 1;
-        }
-        return Wide.of(last);
-    }
-
     /**
-     * The ways from each state before each stroke to given states after the last, in carried
-     * digits: one layer for each stroke, and that after all.
+     * The ways from each row before each stroke to the end, in carried digits.
+     *
+     * @param last the ways at the end, for each row and column
+     * @param keep how many layers, from the first stroke on
      */
-    Wide[] back(Kind[] kinds, int[] ends) {
-        Wide[] layers = new Wide[kinds.length + 1];
-        layers[kinds.length] = standing(ends);
-        for (int j = kinds.length - 1; j >= 0; j--) {
-            int[][] leads = rows.computeIfAbsent(kinds[j], this::rows);
-            Wide here = add(leads, layers[j + 1], null, ends.length);
-            layers[j] = narrow ? here : here.carried();
+    Wide[] back(Wide last, int columns, int keep) {
+        int strokes = ground.kindOf.length;
+        Wide[] layers = new Wide[keep];
+        Wide next = last;
+        for (int j = strokes; j >= 0; j--) {
+            if (j < strokes) {
+                Wide here = add(steps(ground.kindOf[j]), next, null, columns);
+                next = narrow ? here : here.carried();
+            }
+            if (j < keep) {
+                layers[j] = next;
+            }
         }
         return layers;
     }
 
-    /** One stroke on: the ways to each state after it, in carried digits like those before it. */
-    Wide forth(Kind kind, Wide before, int columns) {
-        Wide here = add(origins.computeIfAbsent(kind, this::origins), before, null, columns);
+    /**
+     * Adds up, for each row before a stroke, what stands at the rows to which it leads.
+     *
+     * @param read where the number of the first row after the stroke stands
+     * @param write where to put that of the first row before it
+     */
+    void addUp(int stroke, long[] numbers, int read, int write) {
+        Steps leads = steps(ground.kindOf[stroke]);
+        for (int row = 0; row < states.length; row++) {
+            long sum = 0;
+            for (int i = leads.first[row]; i < leads.first[row + 1]; i++) {
+                sum += numbers[read + leads.to[i]];
+            }
+            numbers[write + row] = sum;
+        }
+    }
+
+    /** One stroke on: the ways to each row after it, in carried digits like those before it. */
+    Wide forth(int stroke, Wide before, int columns) {
+        Wide here = add(origins(ground.kindOf[stroke]), before, null, columns);
         return narrow ? here : here.carried();
     }
 
-    private Wide add(int[][] leads, Wide from, @Nullable Wide spare, int columns) {
+    private Wide add(Steps leads, Wide from, @Nullable Wide spare, int columns) {
         Wide here = spare == null ? Wide.zero(from.digits[0].length, from.places()) : spare;
         for (int p = 0; p < from.places(); p++) {
-            for (int row = 0; row < valid; row++) {
-                sum(from.digits[p], leads[row], here.digits[p], row * columns, columns);
+            for (int row = 0; row < states.length; row += leads.run[row]) {
+                sum(from.digits[p], leads, row, here.digits[p], columns);
             }
         }
         return here;
     }
 
-    /** For each valid state those from which a kind leads to it, as often as it does. */
-    private int[][] origins(Kind kind) {
-        int[][] leads = rows.computeIfAbsent(kind, this::rows);
-        int[] counts = new int[valid];
-        for (int[] lead : leads) {
-            for (int next : lead) {
-                counts[next]++;
+    private Steps steps(int kind) {
+        Steps known = steps[kind];
+        if (known == null) {
+            known = within(kind);
+            steps[kind] = known;
+        }
+        return known;
+    }
+
+    private Steps within(int kind) {
+        int[] first = new int[states.length + 1];
+        int[] to = new int[16];
+        int count = 0;
+        for (int row = 0; row < states.length; row++) {
+            int[] leads = ground.leads(kind, states[row]);
+            if (count + leads.length > to.length) {
+                to = Arrays.copyOf(to, 2 * (count + leads.length));
+            }
+            for (int state : leads) {
+                if (rows[state] != Ground.NONE) {
+                    to[count++] = rows[state];
+                }
+            }
+            first[row + 1] = count;
+        }
+        return new Steps(first, to);
+    }
+
+    private Steps origins(int kind) {
+        Steps known = origins[kind];
+        if (known == null) {
+            known = turned(steps(kind));
+            origins[kind] = known;
+        }
+        return known;
+    }
+
+    private Steps turned(Steps steps) {
+        int[] first = new int[states.length + 1];
+        int count = steps.first[states.length];
+        for (int i = 0; i < count; i++) {
+            first[steps.to[i] + 1]++;
+        }
+        for (int row = 0; row < states.length; row++) {
+            first[row + 1] += first[row];
+        }
+        int[] at = first.clone();
+        int[] to = new int[count];
+        for (int row = 0; row < states.length; row++) {
+            for (int i = steps.first[row]; i < steps.first[row + 1]; i++) {
+                to[at[steps.to[i]]++] = row;
             }
         }
-        int[][] back = new int[valid][];
-        Arrays.setAll(back, state -> new int[counts[state]]);
-        for (int state = 0; state < valid; state++) {
-            for (int next : leads[state]) {
-                back[next][--counts[next]] = state;
-            }
-        }
-        return back;
+        return new Steps(first, to);
     }
 
-    private static int most(int[][] leads) {
-        int most = 1;
-        for (int[] lead : leads) {
-            most = Math.max(most, lead.length);
-        }
-        return most;
-    }
-
-    /** For each valid state those that a kind leads to, as often as it has sounds there. */
-    private int[][] rows(Kind kind) {
-        int[][] leads = new int[valid][];
-        int[] lead = new int[kind.breadth()];
-        int[] at = {0, 0};
-        layout.steps(kind)
-                .forEach(
-                        (state, next, target) -> {
-                            for (; at[0] < number[state]; at[0]++) {
-                                leads[at[0]] = Arrays.copyOf(lead, at[1]);
-                                at[1] = 0;
-                            }
-                            for (int i = 0; i < kind.sounds()[target]; i++) {
-                                lead[at[1]++] = number[next];
-                            }
-                        });
-        for (; at[0] < valid; at[0]++) {
-            leads[at[0]] = Arrays.copyOf(lead, at[1]);
-            at[1] = 0;
-        }
-        return leads;
-    }
-
-    /** Adds up rows, up to four at once: fewer ways to memory and back. */
-    private static void sum(long[] from, int[] leads, long[] into, int write, int columns) {
-        int i = leads.length % 4;
-        int one = i > 0 ? leads[0] * columns : 0;
-        int two = i > 1 ? leads[1] * columns : 0;
-        int three = i > 2 ? leads[2] * columns : 0;
-        switch (i) {
-            case 0 -> Arrays.fill(into, write, write + columns, 0);
-            case 1 -> System.arraycopy(from, one, into, write, columns);
+    /** Adds up the rows to which one leads, up to four at once: fewer ways to memory and back. */
+    private static void sum(long[] from, Steps leads, int row, long[] into, int columns) {
+        int[] to = leads.to;
+        int end = leads.first[row + 1];
+        int i = leads.first[row];
+        int write = row * columns;
+        int length = leads.run[row] * columns;
+        int rest = (end - i) % 4;
+        int one = rest > 0 ? to[i] * columns : 0;
+        int two = rest > 1 ? to[i + 1] * columns : 0;
+        int three = rest > 2 ? to[i + 2] * columns : 0;
+        switch (rest) {
+            case 0 -> Arrays.fill(into, write, write + length, 0);
+            case 1 -> System.arraycopy(from, one, into, write, length);
             case 2 -> {
-                for (int x = 0; x < columns; x++) {
+                for (int x = 0; x < length; x++) {
                     into[write + x] = from[one + x] + from[two + x];
                 }
             }
             default -> {
-                for (int x = 0; x < columns; x++) {
+                for (int x = 0; x < length; x++) {
                     into[write + x] = from[one + x] + from[two + x] + from[three + x];
                 }
             }
         }
-        for (; i < leads.length; i += 4) {
-            int first = leads[i] * columns;
-            int second = leads[i + 1] * columns;
-            int third = leads[i + 2] * columns;
-            int fourth = leads[i + 3] * columns;
-            for (int x = 0; x < columns; x++) {
+        for (i += rest; i < end; i += 4) {
+            int first = to[i] * columns;
+            int second = to[i + 1] * columns;
+            int third = to[i + 2] * columns;
+            int fourth = to[i + 3] * columns;
+            for (int x = 0; x < length; x++) {
                 into[write + x] +=
                         from[first + x] + from[second + x] + from[third + x] + from[fourth + x];
             }

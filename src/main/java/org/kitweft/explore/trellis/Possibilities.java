@@ -54,14 +54,14 @@ public final class Possibilities {
             List<Rule> rules,
             ReachModel model,
             boolean narrow,
-            boolean tracking) {
+            boolean blending) {
         this.recipe = recipe;
         this.choices = choices;
         this.rules = List.copyOf(rules);
         this.model = model;
         plan = new Plan(recipe, choices, this.rules, model);
         boolean fits = narrow && plan.bound().bitLength() < Long.SIZE;
-        family = new Family(plan, SurfaceSets.of(plan), fits, tracking);
+        family = new Family(plan, SurfaceSets.of(plan), fits, blending);
         ranking = new Ranking(family);
     }
 
@@ -92,7 +92,7 @@ public final class Possibilities {
         return new Possibilities(recipe, choices, rules, ReachModel.PUBLISHED, false, true);
     }
 
-    /** The same, counted over sets of surfaces even where they can be kept track of: for tests. */
+    /** The same, read set by set even where sets of surfaces can be blended: for tests. */
     static Possibilities bySets(Recipe recipe, Choices choices, List<Rule> rules, boolean narrow) {
         return new Possibilities(recipe, choices, rules, ReachModel.PUBLISHED, narrow, false);
     }

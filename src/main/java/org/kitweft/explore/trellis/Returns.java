@@ -1,21 +1,25 @@
 package org.kitweft.explore.trellis;
 
 import java.math.BigInteger;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
- * In a loop, the ways to play on and come back for each place where the limbs may have struck
- * first, added up over a family's sets of surfaces. Many sets have regions in common: their weights
- * are added up first, and what comes to 0 is not played.
+ * In a loop in which no limb strikes twice before all have struck, the ways to play on and come
+ * back for each place where the limbs may have struck first, added up over a family's choices of
+ * regions.
  */
 final class Returns implements FirstWays {
     private final Family family;
     private final Chain joint;
+
+    /** For each limb of all how far its places are apart. */
+    private final int[] strides;
+
+    /** For each chain and limb of it the same. */
+    private final int[][] stridesOf;
 
     /** For each place of the limbs, narrow. */
     private final long[] low;
@@ -23,43 +27,39 @@ final class Returns implements FirstWays {
     /** The same, wide. */
     private final BigInteger[] big;
 
-    /**
-     * Counts.
-     *
-     * @param joint all limbs of the family's plan
-     */
-    Returns(Family family, Chain joint) {
+    Returns(Family family) {
         this.family = family;
-        this.joint = joint;
+        joint = family.joint;
         int places = 1;
-        for (BitSet reach : joint.reach) {
-            places = Math.multiplyExact(places, reach.length());
+        strides = new int[joint.limbs.length];
+        for (int d = strides.length - 1; d >= 0; d--) {
+            strides[d] = places;
+            places = Math.multiplyExact(places, joint.reach[d].length());
+        }
+        stridesOf = new int[family.chains.size()][];
+        for (int c = 0; c < stridesOf.length; c++) {
+            int[] limbs = family.chains.get(c).limbs;
+            stridesOf[c] = IntStream.of(limbs).map(l -> strides[joint.dimension(l)]).toArray();
         }
         low = new long[family.narrow ? places : 0];
         big = new BigInteger[family.narrow ? 0 : places];
         Arrays.fill(big, BigInteger.ZERO);
-        Regions regions = new Regions(family.plan, joint);
-        Map<List<BitSet>, BigInteger> weights = regions.weigh(family.sets);
-        List<List<BitSet>> all = new ArrayList<>(weights.keySet());
+        List<Regions.Weighted> all = family.choices();
         List<List<RoundTrips>> trips =
                 family.sideBySide(
                         all.size(),
                         i ->
                                 IntStream.range(0, family.chains.size())
-                                        .mapToObj(c -> trips(c, regions, all.get(i)))
+                                        .mapToObj(c -> family.trips(c, family.passage(c, i)))
                                         .toList());
         for (int i = 0; i < all.size(); i++) {
-            BigInteger weight = weights.get(all.get(i));
+            BigInteger weight = all.get(i).weight();
             if (family.narrow) {
                 addLow(trips.get(i), 0, 0, weight.longValue());
             } else {
                 addBig(trips.get(i), 0, 0, weight);
             }
         }
-    }
-
-    private RoundTrips trips(int chain, Regions regions, List<BitSet> choice) {
-        return family.trips(chain, regions.part(choice, family.chains.get(chain)));
     }
 
     private void addLow(List<RoundTrips> trips, int chain, int place, long product) {
@@ -70,7 +70,8 @@ final class Returns implements FirstWays {
         RoundTrips mine = trips.get(chain);
         for (int start = 0; start < mine.size(); start++) {
             if (mine.low(start) != 0) {
-                addLow(trips, chain + 1, place(place, mine, start), product * mine.low(start));
+                int more = place(place, chain, mine, start);
+                addLow(trips, chain + 1, more, product * mine.low(start));
             }
         }
     }
@@ -84,38 +85,41 @@ final class Returns implements FirstWays {
         for (int start = 0; start < mine.size(); start++) {
             BigInteger ways = mine.big(start);
             if (ways.signum() != 0) {
-                addBig(trips, chain + 1, place(place, mine, start), product.multiply(ways));
+                int more = place(place, chain, mine, start);
+                addBig(trips, chain + 1, more, product.multiply(ways));
             }
         }
     }
 
     /** Adds the places of one chain's limbs to a place of all. */
-    private int place(int place, RoundTrips trips, int start) {
+    private int place(int place, int chain, RoundTrips trips, int start) {
         int sum = place;
-        int[] limbs = trips.layout.chain.limbs;
-        for (int d = 0; d < limbs.length; d++) {
-            sum += trips.surface(start, d) * stride(joint.dimension(limbs[d]));
+        for (int d = 0; d < stridesOf[chain].length; d++) {
+            sum += trips.surface(start, d) * stridesOf[chain][d];
         }
         return sum;
     }
 
-    private int stride(int d) {
-        int stride = 1;
-        for (int other = d + 1; other < joint.reach.length; other++) {
-            stride *= joint.reach[other].length();
-        }
-        return stride;
+    @Override
+    public BigInteger after(int[] places, List<Integer> struck, int[] choices, BitSet[] ends) {
+        // Who comes back strikes the first surfaces again, with any of their sounds.
+        return sum(places, 0, 0).divide(sounds(struck));
     }
 
-    @Override
-    public BigInteger after(int[] places, List<Integer> struck, BitSet[] ends) {
-        int place = 0;
-        for (int d = 0; d < joint.limbs.length; d++) {
-            place += places[joint.limbs[d]] * stride(d);
+    /** Adds up over all places of the limbs that stand nowhere yet. */
+    private BigInteger sum(int[] places, int d, int place) {
+        if (d == joint.limbs.length) {
+            return family.narrow ? BigInteger.valueOf(low[place]) : big[place];
         }
-        BigInteger ways = family.narrow ? BigInteger.valueOf(low[place]) : big[place];
-        // Who comes back strikes the first surfaces again, with any of their sounds.
-        return ways.divide(sounds(struck));
+        int at = places[joint.limbs[d]];
+        if (at >= 0) {
+            return sum(places, d + 1, place + at * strides[d]);
+        }
+        BigInteger sum = BigInteger.ZERO;
+        for (int surface = 0; surface < joint.reach[d].length(); surface++) {
+            sum = sum.add(sum(places, d + 1, place + surface * strides[d]));
+        }
+        return sum;
     }
 
     private BigInteger sounds(List<Integer> struck) {

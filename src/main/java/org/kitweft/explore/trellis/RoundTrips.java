@@ -2,76 +2,93 @@ package org.kitweft.explore.trellis;
 
 import java.math.BigInteger;
 import java.util.Arrays;
+import java.util.Map;
 
 /**
- * The ways of a chain in a loop, by the state in which all its limbs stand once each of them has
- * struck: those that come back to it.
- *
- * <p>Played in two halves, from each such state to each in the middle and from there back: the
- * numbers of a half are half as long, and a sticking that repeats needs one half only. What both
- * halves agree on is multiplied and added up.
+ * The ways of a chain in a loop, by where all its limbs stand once each of them has struck: those
+ * that come back there.
  */
 final class RoundTrips {
-    final Layout layout;
-    private final boolean narrow;
-    private final Passage passage;
+    private final Ground ground;
+
+    /** The states. */
     private final int[] starts;
 
-    /** For each start the ways, narrow. */
-    private final long[] low;
+    private final Ways ways;
 
-    /** The same, wide. */
-    private final BigInteger[] big;
-
-    RoundTrips(Layout layout, boolean narrow) {
-        this.layout = layout;
-        this.narrow = narrow;
-        Chain chain = layout.chain;
-        passage = new Passage(layout, narrow);
-        int n = chain.kinds.length;
-        Kind[] turned = new Kind[n];
-        for (int j = 0; j < n; j++) {
-            turned[j] = chain.kinds[(chain.head + j) % n];
-        }
+    /**
+     * Counts, but for what is known.
+     *
+     * @param known the ways of other bounds of the same chain, by their shape; safe for use by
+     *     several threads
+     */
+    RoundTrips(Passage passage, Map<Shape, Ways> known) {
+        ground = passage.ground;
+        int n = ground.kindOf.length;
+        int head = ground.chain.head;
         int half = n / 2;
-        starts = layout.statesIn(chain.before(chain.head % n));
+        int[] rows = passage.rowsIn(ground.chain.before(head % n));
         // A first half of no strokes stays where it is.
-        int[] middles = half == 0 ? starts : layout.statesIn(chain.before((chain.head + half) % n));
-        Wide back = passage.between(turned, half, n, starts);
-        boolean repeats = n == 2 * half && repeats(turned, half);
-        Wide there = repeats ? back : passage.between(turned, 0, half, middles);
-        low = new long[narrow ? starts.length : 0];
-        big = new BigInteger[narrow ? 0 : starts.length];
-        for (int s = 0; s < starts.length; s++) {
-            if (narrow) {
-                low[s] = meet(there, back, s, middles);
-            } else {
-                big[s] = meetWide(there, back, s, middles);
+        int[] middles = half == 0 ? rows : passage.rowsIn(ground.chain.before((head + half) % n));
+        starts = Arrays.stream(rows).map(passage::state).toArray();
+        ways =
+                known.computeIfAbsent(
+                        passage.shape(rows, middles), any -> new Ways(passage, rows, middles));
+    }
+
+    /**
+     * The ways from each start and back.
+     *
+     * <p>Played in two halves, from each start to each state in the middle and from there back: the
+     * numbers of a half are half as long, and a sticking that repeats needs one half only. What
+     * both halves agree on is multiplied and added up.
+     */
+    static final class Ways {
+        /** For each start, narrow. */
+        private final long[] low;
+
+        /** The same, wide. */
+        private final BigInteger[] big;
+
+        private Ways(Passage passage, int[] starts, int[] middles) {
+            boolean narrow = passage.narrow;
+            int[] kinds = passage.ground.kindOf;
+            int n = kinds.length;
+            int half = n / 2;
+            int head = passage.ground.chain.head;
+            Wide back = passage.between(head + half, head + n, starts);
+            // Whether the second half is the first again does not depend on where one starts.
+            boolean repeats = n == 2 * half && Arrays.equals(kinds, 0, half, kinds, half, n);
+            Wide there = repeats ? back : passage.between(head, head + half, middles);
+            low = new long[narrow ? starts.length : 0];
+            big = new BigInteger[narrow ? 0 : starts.length];
+            for (int s = 0; s < starts.length; s++) {
+                int row = starts[s] * middles.length;
+                if (narrow) {
+                    low[s] = meet(there.digits[0], row, back.digits[0], s, starts.length, middles);
+                } else {
+                    big[s] = meetWide(there, row, back, s, starts.length, middles);
+                }
             }
         }
-    }
 
-    private static boolean repeats(Kind[] kinds, int half) {
-        return Arrays.equals(kinds, 0, half, kinds, half, 2 * half);
-    }
-
-    private long meet(Wide there, Wide back, int start, int[] middles) {
-        int row = passage.row(starts[start]) * middles.length;
-        long sum = 0;
-        for (int m = 0; m < middles.length; m++) {
-            sum += there.low(row + m) * back.low(passage.row(middles[m]) * starts.length + start);
+        private static long meet(
+                long[] there, int row, long[] back, int start, int starts, int[] middles) {
+            long sum = 0;
+            for (int m = 0; m < middles.length; m++) {
+                sum += there[row + m] * back[middles[m] * starts + start];
+            }
+            return sum;
         }
-        return sum;
-    }
 
-    private BigInteger meetWide(Wide there, Wide back, int start, int[] middles) {
-        Products products = new Products(there.places() + back.places());
-        int row = passage.row(starts[start]) * middles.length;
-        for (int m = 0; m < middles.length; m++) {
-            int from = passage.row(middles[m]) * starts.length + start;
-            products.add(there, row + m, back, from);
+        private static BigInteger meetWide(
+                Wide there, int row, Wide back, int start, int starts, int[] middles) {
+            Products products = new Products(there.places() + back.places());
+            for (int m = 0; m < middles.length; m++) {
+                products.add(there, row + m, back, middles[m] * starts + start);
+            }
+            return products.sum();
         }
-        return products.sum();
     }
 
     /** How many states there are in which the limbs may stand once each has struck. */
@@ -81,23 +98,23 @@ final class RoundTrips {
 
     /** The surface on which a limb of the chain stands then. */
     int surface(int start, int d) {
-        return layout.surface(starts[start], d);
+        return ground.surface[d][starts[start]];
     }
 
     /** The ways from one of these states and back, narrow. */
     long low(int start) {
-        return low[start];
+        return ways.low[start];
     }
 
     /** The ways from one of these states and back, wide. */
     BigInteger big(int start) {
-        return big[start];
+        return ways.big[start];
     }
 
     /** All ways. */
     BigInteger total() {
-        return narrow
-                ? BigInteger.valueOf(Arrays.stream(low).sum())
-                : Arrays.stream(big).reduce(BigInteger.ZERO, BigInteger::add);
+        return ways.big.length == 0
+                ? BigInteger.valueOf(Arrays.stream(ways.low).sum())
+                : Arrays.stream(ways.big).reduce(BigInteger.ZERO, BigInteger::add);
     }
 }

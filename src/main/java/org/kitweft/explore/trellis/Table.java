@@ -1,6 +1,5 @@
 package org.kitweft.explore.trellis;
 
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import org.jspecify.annotations.Nullable;
@@ -67,16 +66,6 @@ final class Table {
         return fill(layout, new int[0], 1, last, narrow, from, keep);
     }
 
-    /** The ways from each state before one stroke to given states before a later one. */
-    static Table between(Layout layout, int from, int to, int[] ends, boolean narrow) {
-        long[] last = new long[layout.states * ends.length];
-        for (int c = 0; c < ends.length; c++) {
-            last[ends[c] * ends.length + c] = 1;
-        }
-        Kind[] kinds = Arrays.copyOf(layout.chain.kinds, to);
-        return fill(layout, kinds, ends, ends.length, last, narrow, from, 1);
-    }
-
     private static Table fill(
             Layout layout,
             int[] ends,
@@ -85,18 +74,7 @@ final class Table {
             boolean narrow,
             int from,
             int keep) {
-        return fill(layout, layout.chain.kinds, ends, columns, last, narrow, from, keep);
-    }
-
-    private static Table fill(
-            Layout layout,
-            Kind[] kinds,
-            int[] ends,
-            int columns,
-            long[] last,
-            boolean narrow,
-            int from,
-            int keep) {
+        Kind[] kinds = layout.chain.kinds;
         @Nullable Wide[] layers = new @Nullable Wide[Math.min(keep, kinds.length + 1 - from)];
         Wide next = Wide.of(last);
         double bits = 1;
@@ -108,7 +86,7 @@ final class Table {
                 next = next.carried();
                 bits = Wide.DIGIT_BITS;
             }
-            Wide here = add(layout, kinds[j], next, columns, false, spare);
+            Wide here = add(layout, kinds[j], next, columns, spare);
             // A layer that is not kept lends its memory to the one after the next.
             spare = j + 1 - from < layers.length ? null : next;
             next = here;
@@ -119,35 +97,16 @@ final class Table {
     }
 
     private static Wide add(
-            Layout layout,
-            Kind kind,
-            Wide from,
-            int columns,
-            boolean forward,
-            @Nullable Wide spare) {
+            Layout layout, Kind kind, Wide from, int columns, @Nullable Wide spare) {
         Wide into =
                 spare != null && spare.places() == from.places()
                         ? spare.cleared()
                         : Wide.zero(from.digits[0].length, from.places());
         Layout.Steps steps = layout.steps(kind);
         for (int p = 0; p < from.places(); p++) {
-            steps.add(from.digits[p], into.digits[p], columns, forward);
+            steps.add(from.digits[p], into.digits[p], columns);
         }
         return into;
-    }
-
-    /** Without loop, for each stroke and state the ways to get there from the start. */
-    Wide[] forth() {
-        Kind[] kinds = layout.chain.kinds;
-        long[] start = new long[layout.states];
-        start[0] = 1;
-        Wide[] forth = new Wide[kinds.length + 1];
-        forth[0] = Wide.of(start);
-        for (int j = 0; j < kinds.length; j++) {
-            // Each stroke's numbers are carried first: they may have grown by any step.
-            forth[j + 1] = add(layout, kinds[j], forth[j].carried(), columns, true, null);
-        }
-        return forth;
     }
 
     /** Where a stroke of the chain on a surface leads from a state; negative if it may not. */

@@ -34,6 +34,19 @@ final class Wide {
         return new Wide(digits);
     }
 
+    /** One number alone, 0 or more, from digits that may be negative or beyond the base. */
+    static Wide carried(long[] sums) {
+        long[][] digits = new long[sums.length + 1][1];
+        long carry = 0;
+        for (int p = 0; p < sums.length; p++) {
+            long sum = sums[p] + carry;
+            digits[p][0] = sum & DIGIT;
+            carry = sum >> DIGIT_BITS;
+        }
+        digits[sums.length][0] = carry;
+        return new Wide(digits);
+    }
+
     static Wide zero(int length, int places) {
         return new Wide(new long[places][length]);
     }

@@ -10,15 +10,17 @@
  * surfaces can be counted without keeping track of them; a <i>node</i> is a variation's beginning
  * with its number of completions.
  *
- * <p>Different surfaces are counted so where there are too many sets to keep track of. Else the
- * surfaces struck so far are part of the state, and <i>completions</i> are read for it: one number
- * for each option of a stroke instead of one for each set. A loop closes on its first strokes, so
- * it has completions for each end that these ask for, made when a beginning is looked at; how many
- * there are for each beginning comes from the sets once more, cut into <i>regions</i> that no move
- * leaves.
+ * <p>No move leads out of a <i>region</i> of surfaces, so that sets fall into choices of regions,
+ * and many sets share them: <i>bounds</i> for each limb. A <i>ground</i> has all states and steps
+ * of a chain; a <i>passage</i> is cut from it to bounds, and bounds of one <i>shape</i> share what
+ * was counted. A <i>blend</i> is read for what a beginning has struck: the numbers of all choices
+ * that hold it, added up once that is worth while. A loop closes on its first strokes, so it has a
+ * blend for each end that these ask for, made when a beginning is looked at; how many ways there
+ * are before is known from <i>round trips</i>, or from <i>onward</i> ways where a limb strikes
+ * again before all have struck. What would take too much memory is read from the families' tables.
  *
  * <p>The best come from the same trellis with least costs in place of sums; where different
- * surfaces are counted, over the states that keep track of them.
+ * surfaces are counted, over states that keep track of those struck.
  */
 @NullMarked
 package org.kitweft.explore.trellis;

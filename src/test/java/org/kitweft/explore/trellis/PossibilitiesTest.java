@@ -194,8 +194,9 @@ class PossibilitiesTest {
         "RRLL RRLL RRLL, true",
         "RRRR LK-K RLRL, true",
         "BRLB RRLL, true",
+        "RRRR RRRR RRRL, true",
     })
-    void keepingTrackOfSurfacesAgreesWithCountingOverSets(String sticking, boolean loop) {
+    void blendedSetsOfSurfacesAgreeWithSetsReadOneByOne(String sticking, boolean loop) {
         Choices choices =
                 new Choices(
                         Map.of(
@@ -211,17 +212,17 @@ class PossibilitiesTest {
             rules.add(new Rule.Loop());
         }
         Recipe recipe = Recipe.plain(Sticking.parse(sticking), MARIMBA);
-        Possibilities tracked = Possibilities.of(recipe, choices, rules);
+        Possibilities blended = Possibilities.of(recipe, choices, rules);
         Possibilities wide = Possibilities.wide(recipe, choices, rules);
         Possibilities bySets = Possibilities.bySets(recipe, choices, rules, true);
-        assertThat(tracked.total()).isPositive().isEqualTo(bySets.total());
+        assertThat(blended.total()).isPositive().isEqualTo(bySets.total());
         assertThat(wide.total()).isEqualTo(bySets.total());
-        List<Variation> drawn = tracked.sample(20, 3);
+        List<Variation> drawn = blended.sample(20, 3);
         for (Variation variation : drawn) {
             assertThat(bySets.get(variation.index())).isEqualTo(variation);
             assertThat(wide.get(variation.index())).isEqualTo(variation);
-            assertThat(tracked.indexOf(variation.sounds())).isEqualTo(variation.index());
-            assertThat(tracked.fault(variation.sounds())).isEmpty();
+            assertThat(blended.indexOf(variation.sounds())).isEqualTo(variation.index());
+            assertThat(blended.fault(variation.sounds())).isEmpty();
         }
     }
 

@@ -22,6 +22,10 @@ class RestTest {
                 boolean enough = numbers.get(1).compareTo(left) <= 0;
                 assertThat(rest.takeOff(numbers, 1)).isEqualTo(enough);
                 left = enough ? left.subtract(numbers.get(1)) : left;
+                BigInteger sum = number(random);
+                boolean more = sum.compareTo(left) <= 0;
+                assertThat(rest.takeOff(uncarried(sum, random), 1, 2, 6)).isEqualTo(more);
+                left = more ? left.subtract(sum) : left;
                 BigInteger other = number(random);
                 boolean again = other.compareTo(left) <= 0;
                 assertThat(rest.takeOff(other)).isEqualTo(again);
@@ -31,6 +35,19 @@ class RestTest {
             assertThat(rest.takeOff(left)).isTrue();
             assertThat(rest.takeOff(BigInteger.ONE)).isFalse();
         }
+    }
+
+    /** Six digits of a number at every second place from 1 on, with carries back and forth. */
+    private static long[] uncarried(BigInteger number, SplittableRandom random) {
+        long[] sums = new long[12];
+        Wide carried = Wide.of(number);
+        for (int p = 0; p < 6; p++) {
+            sums[1 + 2 * p] += p < carried.places() ? carried.digits[p][0] : 0;
+            long over = p < 5 ? random.nextLong(-1000, 1000) : 0;
+            sums[1 + 2 * p] -= over << Wide.DIGIT_BITS;
+            sums[Math.min(11, 3 + 2 * p)] += over;
+        }
+        return sums;
     }
 
     private static BigInteger number(SplittableRandom random) {
