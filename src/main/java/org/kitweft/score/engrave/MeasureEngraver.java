@@ -61,6 +61,7 @@ final class MeasureEngraver {
         List<Voice> voices = shape.measure().voices();
         voices.forEach(this::heads);
         voices.forEach(this::stems);
+        voices.forEach(this::slurs);
         new RestPlacer(signs, measure, columnXs, start, end).place(voices);
         voices.forEach(this::articulations);
         TupletPlacer tuplets = new TupletPlacer(font, signs, measure);
@@ -261,6 +262,22 @@ final class MeasureEngraver {
                         grace ->
                                 new GracePlacer(font, signs)
                                         .place(s, grace, x(chord), clef, owner));
+    }
+
+    private void slurs(Voice voice) {
+        GraceSlur slur = new GraceSlur(font, signs);
+        for (Event event : voice.events()) {
+            if (event instanceof Chord chord) {
+                shape.grace(chord)
+                        .ifPresent(
+                                grace ->
+                                        slur.place(
+                                                shape.shape(chord),
+                                                grace,
+                                                x(chord),
+                                                Owner.of(measure, voice.number(), chord.tick())));
+            }
+        }
     }
 
     private double tip(Chord chord, double x) {

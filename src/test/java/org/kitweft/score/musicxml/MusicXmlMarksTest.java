@@ -224,10 +224,40 @@ class MusicXmlMarksTest {
         return Math.floorMod(step + alter, 12);
     }
 
+    /** W3C MusicXML 4.0, slur: most are a start and a stop of one number. */
+    @Test
+    void graceNotesAreSlurredToTheirNote() throws Exception {
+        Groove groove = groove("lR L >rrL - (lR) K", 4, Grid.STRAIGHT);
+        Element root = read(groove, Optional.empty());
+        long graced = groove.hits().stream().filter(h -> h.ornament().graceNotes() > 0).count();
+        int slurred = 0;
+        Optional<Element> open = Optional.empty();
+        for (Element note : all(root, "note")) {
+            boolean grace = !all(note, "grace").isEmpty();
+            for (Element slur : all(note, "slur")) {
+                assertThat(slur.getAttribute("number")).isEqualTo("1");
+                boolean start = slur.getAttribute("type").equals("start");
+                assertThat(start).isEqualTo(grace).isEqualTo(open.isEmpty());
+                if (start) {
+                    assertThat(slur.getAttribute("placement")).isEqualTo("below");
+                    assertThat(only(note, "stem").getTextContent()).isEqualTo("up");
+                }
+                open = start ? Optional.of(note) : Optional.empty();
+                slurred += start ? 1 : 0;
+            }
+            assertThat(open.isPresent()).as("slurs span grace notes alone").isEqualTo(grace);
+        }
+        assertThat(slurred).isEqualTo((int) graced).isPositive();
+    }
+
     private static Groove groove(int steps, int swing) {
+        return groove("RLRR LRLL", steps, swing);
+    }
+
+    private static Groove groove(String sticking, int steps, int swing) {
         Kit kit = BuiltInKits.load(BuiltInKits.DEFAULT);
         return Weaver.weave(
-                Sticking.parse("RLRR LRLL"),
+                Sticking.parse(sticking),
                 kit,
                 Voicing.plain(kit),
                 new Grid(Meter.COMMON, steps, swing, false));
