@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -162,6 +163,32 @@ class MusicXmlMarksTest {
         assertThat(harmonies.stream().map(MusicXmlMarksTest::place))
                 .containsExactly(0.0, 2.0 * divisions, 3.0 * divisions);
         assertThat(only(harmonies.get(2), "kind").getTextContent()).isEqualTo("none");
+    }
+
+    /** A chord before grace notes makes LilyPond's reader skip back, with a warning. */
+    @Test
+    void chordsStandBetweenGraceNotesAndTheirNote() throws Exception {
+        Element root =
+                read(
+                        groove("lR L llR K", 4, Grid.STRAIGHT),
+                        Optional.of(ChordChart.parse("Dm7 G7")));
+        List<Element> harmonies = all(root, "harmony");
+        assertThat(harmonies).hasSize(2);
+        for (Element harmony : harmonies) {
+            assertThat(all(neighbour(harmony, Node::getPreviousSibling), "grace")).hasSize(1);
+            assertThat(all(neighbour(harmony, Node::getNextSibling), "grace")).isEmpty();
+        }
+        int divisions = Integer.parseInt(only(root, "divisions").getTextContent());
+        assertThat(harmonies.stream().map(MusicXmlMarksTest::place))
+                .containsExactly(0.0, 2.0 * divisions);
+    }
+
+    private static Element neighbour(Element element, UnaryOperator<Node> step) {
+        Node at = step.apply(element);
+        while (!(at instanceof Element found)) {
+            at = step.apply(at);
+        }
+        return found;
     }
 
     /** Divisions from the start of the measure: notes before it in its voice, and its offset. */
