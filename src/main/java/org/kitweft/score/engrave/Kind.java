@@ -30,6 +30,8 @@ public enum Kind {
     BEAM,
     /** A tie. */
     TIE,
+    /** A slur from grace notes to their note. */
+    SLUR,
     /** A z on a stem. */
     BUZZ,
     /** A rest. */

@@ -20,6 +20,7 @@ import org.kitweft.score.model.Voice;
 final class MeasureEngraver {
     private static final double OVER_TIP = 0.35;
     private static final double OFF_STAFF = 0.35;
+    private static final double CLEAR_OF_BUZZ = 0.12;
 
     private final MusicFont font;
     private final Clef clef;
@@ -61,6 +62,7 @@ final class MeasureEngraver {
         List<Voice> voices = shape.measure().voices();
         voices.forEach(this::heads);
         voices.forEach(this::stems);
+        voices.forEach(this::slurs);
         new RestPlacer(signs, measure, columnXs, start, end).place(voices);
         voices.forEach(this::articulations);
         TupletPlacer tuplets = new TupletPlacer(font, signs, measure);
@@ -253,14 +255,42 @@ final class MeasureEngraver {
             double side = s.up() ? -1 : 1;
             double inner =
                     tip - side * (beams == 0 ? 0 : 0.5 + Measures.STEM_PER_BEAM * (beams - 1));
-            double middle = (s.tipSideY() + side * 0.5 + inner) / 2;
-            signs.glyph(Kind.BUZZ, Glyph.BUZZ, 1, x, middle, owner);
+            signs.glyph(
+                    Kind.BUZZ, Glyph.BUZZ, 1, x, buzzY(s.tipSideY() + side * 0.5, inner), owner);
         }
         shape.grace(chord)
                 .ifPresent(
                         grace ->
                                 new GracePlacer(font, signs)
                                         .place(s, grace, x(chord), clef, owner));
+    }
+
+    /**
+     * Where a z stands on a stem between a head's and a beam's edge: over a staff line if it can,
+     * so that its strokes lie in the spaces and do not blur with lines.
+     */
+    private double buzzY(double head, double beam) {
+        double middle = (head + beam) / 2;
+        double line = Math.rint(middle);
+        double room = Math.abs(head - beam) / 2 - font.bounds(Glyph.BUZZ).getHeight() / 2;
+        boolean fits = Math.abs(line - middle) <= room - CLEAR_OF_BUZZ;
+        return fits && Math.abs(line) <= Measures.HALF_STAFF ? line : middle;
+    }
+
+    private void slurs(Voice voice) {
+        GraceSlur slur = new GraceSlur(font, signs);
+        for (Event event : voice.events()) {
+            if (event instanceof Chord chord) {
+                shape.grace(chord)
+                        .ifPresent(
+                                grace ->
+                                        slur.place(
+                                                shape.shape(chord),
+                                                grace,
+                                                x(chord),
+                                                Owner.of(measure, voice.number(), chord.tick())));
+            }
+        }
     }
 
     private double tip(Chord chord, double x) {

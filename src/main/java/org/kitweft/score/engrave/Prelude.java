@@ -15,6 +15,9 @@ final class Prelude {
     private static final double AFTER_METER = 0.7;
     private static final double REPEAT_START = 1.9;
 
+    /** From clef or meter to the sign that opens a repeat. */
+    private static final double BEFORE_REPEAT = 0.7;
+
     private final MusicFont font;
     private final Score score;
 
@@ -39,16 +42,20 @@ final class Prelude {
     /** Room at the start of a line beyond what the measure takes within a line. */
     double atLineStart(int measure) {
         double clef = BEFORE_CLEF + font.bounds(clef()).getMaxX() + AFTER_CLEF;
-        boolean meter = score.measures().get(measure).showsMeter();
+        Measure m = score.measures().get(measure);
+        if (m.opensRepeat() && !m.showsMeter()) {
+            return clef - 0.4 + BEFORE_REPEAT;
+        }
         // The gap after a bar line is not needed where the clef has one behind it.
-        return clef - (meter || score.measures().get(measure).opensRepeat() ? 0.4 : 0.6);
+        return clef - (m.showsMeter() ? 0.4 : 0.6);
     }
 
     /** Room in a measure before its notes, wherever it stands. */
     double withinLine(int measure) {
         Measure m = score.measures().get(measure);
         return (m.showsMeter() ? meterWidth(m.meter()) + AFTER_METER : 0)
-                + (m.opensRepeat() ? REPEAT_START : 0);
+                + (m.opensRepeat() ? REPEAT_START : 0)
+                + (m.opensRepeat() && m.showsMeter() ? BEFORE_REPEAT : 0);
     }
 
     private double meterWidth(Meter meter) {
@@ -80,8 +87,9 @@ final class Prelude {
         }
         if (m.opensRepeat()) {
             boolean atBarLine = !lineStart && !m.showsMeter();
-            double from = x + (atBarLine ? 0 : 0.7);
-            repeatStart(signs, from, atBarLine, owner);
+            boolean closesBefore = atBarLine && score.measures().get(measure - 1).closesRepeat();
+            double from = x + (m.showsMeter() ? BEFORE_REPEAT : 0);
+            repeatStart(signs, from, atBarLine, closesBefore, owner);
         }
     }
 
@@ -94,14 +102,17 @@ final class Prelude {
         }
     }
 
-    private void repeatStart(SignList signs, double from, boolean atBarLine, Owner owner) {
+    private void repeatStart(
+            SignList signs, double from, boolean atBarLine, boolean closesBefore, Owner owner) {
         double thick = font.recommended("thickBarlineThickness");
         double thin = font.recommended("thinBarlineThickness");
         double gap = font.recommended("barlineSeparation");
-        double x = from;
-        // At a bar line the thick line takes the place of the thin one of the bar before.
-        double left = atBarLine ? x - thin : x;
-        signs.box(Kind.BAR_LINE, left, -2, left + thick, 2, owner);
+        // At a bar line the thick line takes the place of the thin one of the bar before, or is
+        // that which closed the repeat before.
+        double left = closesBefore ? from - thick : atBarLine ? from - thin : from;
+        if (!closesBefore) {
+            signs.box(Kind.BAR_LINE, left, -2, left + thick, 2, owner);
+        }
         signs.box(Kind.BAR_LINE, left + thick + gap, -2, left + thick + gap + thin, 2, owner);
         repeatDots(signs, left + thick + 2 * gap + thin - 0.1, owner);
     }
@@ -117,6 +128,6 @@ final class Prelude {
     /** Room that the end of a measure takes beyond a thin bar line. */
     double atEnd(int measure) {
         boolean last = measure == score.measures().size() - 1;
-        return score.measures().get(measure).closesRepeat() ? 1.7 : last ? 0.9 : 0;
+        return score.measures().get(measure).closesRepeat() ? 2.15 : last ? 0.9 : 0;
     }
 }

@@ -32,6 +32,7 @@ final class RestPlacer {
                     Kind.BEAM,
                     Kind.BUZZ,
                     Kind.TIE,
+                    Kind.SLUR,
                     Kind.REST,
                     Kind.LEDGER_LINE,
                     Kind.GRACE_HEAD,

@@ -18,6 +18,9 @@ import org.kitweft.score.font.TextStyle;
 
 /** Collects signs while they are placed, and answers where there is room. Not thread-safe. */
 public final class SignList {
+    /** How far a straight piece may lie off its curve, in the unit of the list. */
+    private static final double FLATNESS = 0.005;
+
     private final Fonts fonts;
     private final List<PlacedSign> signs = new ArrayList<>();
     private final Set<String> unwritable = new LinkedHashSet<>();
@@ -96,7 +99,7 @@ public final class SignList {
     /** Any shape, placed at a point. */
     public PlacedSign shape(
             Kind kind, Path2D path, double x, double y, Optional<Color> colour, Owner owner) {
-        Rectangle2D box = path.getBounds2D();
+        Rectangle2D box = inked(path);
         return add(
                 new PlacedSign(
                         kind,
@@ -106,6 +109,13 @@ public final class SignList {
                         new Rectangle2D.Double(
                                 box.getX() + x, box.getY() + y, box.getWidth(), box.getHeight()),
                         owner));
+    }
+
+    /** The box around a path's ink: that of Java before 19 holds the control points as well. */
+    private static Rectangle2D inked(Path2D path) {
+        Path2D flat = new Path2D.Double();
+        flat.append(path.getPathIterator(null, FLATNESS), false);
+        return flat.getBounds2D();
     }
 
     /** A line of text from the left end of its base line. */

@@ -12,9 +12,13 @@ import org.kitweft.score.font.TextStyle;
  * @param size of the font of its number
  */
 public record TempoSign(Tempo tempo, Meter meter, double size) {
+    /** Of its note, against the size of the number. */
+    static final double NOTE = 0.337;
+
+    /** From the base line up to the middle of the head, against the size of the number. */
+    static final double LIFT = 0.126;
+
     // Against the size of the number.
-    private static final double NOTE = 0.337;
-    private static final double LIFT = 0.126;
     private static final double AFTER_NOTE = 0.316;
     private static final double DOT = 0.368;
 

@@ -173,28 +173,20 @@ final class WordsOver {
                 score.tempo()
                         .filter(t -> m == 0)
                         .map(t -> new TempoSign(t, measure(m).meter(), size));
-        Optional<String> swing = measure(m).marks().swing().map(mark -> mark.words());
+        Optional<SwingSign> swing =
+                measure(m).marks().swing().map(mark -> new SwingSign(mark, size));
         if (tempo.isEmpty() && swing.isEmpty()) {
             return;
         }
         double tempoWidth = tempo.map(sign -> sign.width(signs.fonts())).orElse(0.0);
         double between = tempo.isPresent() && swing.isPresent() ? BESIDE_TEMPO : 0;
-        double swingWidth =
-                swing.map(words -> textWidth(TextStyle.REGULAR, size, words)).orElse(0.0);
+        double swingWidth = swing.map(sign -> sign.width(signs.fonts())).orElse(0.0);
         double all = tempoWidth + between + swingWidth;
         double at = Math.max(0, Math.min(left(m), width - all));
         double base = over(at, at + all, size);
         Owner owner = Owner.of(m, 0, 0);
         tempo.ifPresent(sign -> sign.place(signs, Kind.TEMPO, at, base, owner));
         swing.ifPresent(
-                words ->
-                        signs.text(
-                                Kind.TEMPO,
-                                words,
-                                TextStyle.REGULAR,
-                                size,
-                                at + tempoWidth + between,
-                                base,
-                                owner));
+                sign -> sign.place(signs, Kind.TEMPO, at + tempoWidth + between, base, owner));
     }
 }

@@ -45,7 +45,7 @@ public record SwingMark(int percent, long noteTicks) {
         return noteTicks == EIGHTH / 2;
     }
 
-    /** As printed: {@code swing 67 %}, which note where it is not the eighth. */
+    /** In words: {@code swing 67 %}, which note where it is not the eighth. */
     public String words() {
         if (isStraight()) {
             return "straight";

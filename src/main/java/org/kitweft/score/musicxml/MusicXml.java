@@ -27,6 +27,7 @@ import org.audiveris.proxymusic.FormattedTextId;
 import org.audiveris.proxymusic.Harmony;
 import org.audiveris.proxymusic.Identification;
 import org.audiveris.proxymusic.Metronome;
+import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.ObjectFactory;
 import org.audiveris.proxymusic.PerMinute;
 import org.audiveris.proxymusic.Repeat;
@@ -135,11 +136,15 @@ final class MusicXml {
             }
             for (int i = 0; i < voice.events().size(); i++) {
                 Event event = voice.events().get(i);
+                List<Note> written = notes(source, voice, i, lettered);
+                // Readers lose count where a chord comes before grace notes.
+                List<Note> graces = written.stream().filter(n -> n.getGrace() != null).toList();
+                content.addAll(graces);
                 while (!chords.isEmpty() && chords.peek().tick() < event.end()) {
                     ChordMark mark = chords.remove();
                     content.add(harmony(mark, mark.tick() - event.tick()));
                 }
-                content.addAll(notes(source, voice, i, lettered));
+                content.addAll(written.subList(graces.size(), written.size()));
             }
         }
         boolean last = index == score.measures().size() - 1;
@@ -183,8 +188,7 @@ final class MusicXml {
     }
 
     /** The notes of an event, with its sticking letter under the first voice that plays then. */
-    private List<org.audiveris.proxymusic.Note> notes(
-            Measure measure, Voice voice, int index, Set<Long> lettered) {
+    private List<Note> notes(Measure measure, Voice voice, int index, Set<Long> lettered) {
         Event event = voice.events().get(index);
         Optional<Label> label =
                 event instanceof Chord chord && !chord.tiedBack() && lettered.add(event.tick())

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.audiveris.proxymusic.AboveBelow;
 import org.audiveris.proxymusic.AccidentalValue;
 import org.audiveris.proxymusic.Articulations;
 import org.audiveris.proxymusic.Beam;
@@ -23,7 +24,9 @@ import org.audiveris.proxymusic.NoteheadValue;
 import org.audiveris.proxymusic.ObjectFactory;
 import org.audiveris.proxymusic.Ornaments;
 import org.audiveris.proxymusic.Pitch;
+import org.audiveris.proxymusic.Slur;
 import org.audiveris.proxymusic.StartStop;
+import org.audiveris.proxymusic.StartStopContinue;
 import org.audiveris.proxymusic.Stem;
 import org.audiveris.proxymusic.StemValue;
 import org.audiveris.proxymusic.Step;
@@ -102,6 +105,9 @@ final class NoteWriter {
             }
             Notations notations = new Notations();
             ties(notations, chord.tiedBack(), tiedOn);
+            if (chord.gracedHeads().stream().findFirst().equals(Optional.of(head))) {
+                notations.getTiedOrSlurOrTuplet().add(slur(voice, StartStopContinue.STOP));
+            }
             if (first) {
                 tuplet(notations, voice, index);
                 signs(notations, chord);
@@ -158,6 +164,11 @@ final class NoteWriter {
                 if (first) {
                     for (int level = 1; count > 1 && level <= 2; level++) {
                         note.getBeam().add(beam(level, i == 0 ? BeamValue.BEGIN : BeamValue.END));
+                    }
+                    if (i == 0) {
+                        Notations notations = new Notations();
+                        notations.getTiedOrSlurOrTuplet().add(slur(voice, StartStopContinue.START));
+                        note.getNotations().add(notations);
                     }
                 }
                 notes.add(note);
@@ -300,6 +311,17 @@ final class NoteWriter {
             tied.setType(TiedType.START);
             notations.getTiedOrSlurOrTuplet().add(tied);
         }
+    }
+
+    /** One end of the slur from grace notes to their note, on the heads' side of the stems. */
+    private static Slur slur(Voice voice, StartStopContinue type) {
+        Slur slur = new Slur();
+        slur.setType(type);
+        slur.setNumber(1);
+        if (type == StartStopContinue.START && voice.stems() != Stems.BY_PLACE) {
+            slur.setPlacement(voice.stems() == Stems.UP ? AboveBelow.BELOW : AboveBelow.ABOVE);
+        }
+        return slur;
     }
 
     private static void tuplet(Notations notations, Voice voice, int index) {

@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
+import org.kitweft.band.Backing;
 import org.kitweft.groove.Groove;
 import org.kitweft.groove.Phrase;
 import org.kitweft.groove.PhrasePlan;
 import org.kitweft.groove.PlannedSection;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Section;
+import org.kitweft.score.model.PlayedWith;
 
 /**
  * The session of now, with undo and redo, and the groove woven from it. Panels show it and make
@@ -64,6 +66,23 @@ public final class SessionModel {
     public Phrase phrase() {
         return phrase.filter(p -> session().draft().plays())
                 .orElseGet(() -> new Phrase(List.of(new Section(session().role(), groove))));
+    }
+
+    /**
+     * What is written over the staff: the tempo, and the chords where the band plays. Of a chart
+     * longer than a phrase its first bars; none over a groove with a longer chart, which comes
+     * round under other chords than those of its first time.
+     */
+    public PlayedWith playedWith() {
+        PhraseDraft draft = session().draft();
+        int bars = phrase().bars();
+        return PlayedWith.at(session().tempo())
+                .withChart(
+                        Optional.of(draft.backing())
+                                .filter(Backing::on)
+                                .map(Backing::chart)
+                                .filter(c -> draft.plays() || c.bars().size() <= bars)
+                                .map(c -> c.first(bars)));
     }
 
     /** Is called after each change. */

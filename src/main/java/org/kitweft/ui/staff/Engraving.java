@@ -15,6 +15,7 @@ import org.kitweft.score.engrave.TooDenseException;
 import org.kitweft.score.model.Measure;
 import org.kitweft.score.model.Notation;
 import org.kitweft.score.model.NotationOptions;
+import org.kitweft.score.model.PlayedWith;
 import org.kitweft.score.model.Score;
 
 /**
@@ -25,10 +26,10 @@ import org.kitweft.score.model.Score;
  * @param score its lines, every bar written out
  * @param width of the lines; more than was asked for where a bar does not fit
  * @param middles for each line where its middle staff line lies
- * @param height of all lines with the space between
+ * @param room over the first line and under the last, in which all their signs are
  */
 record Engraving(
-        Phrase phrase, EngravedScore score, double width, List<Double> middles, double height) {
+        Phrase phrase, EngravedScore score, double width, List<Double> middles, Room room) {
     private static final double BETWEEN = 2.5;
 
     Engraving {
@@ -38,10 +39,18 @@ record Engraving(
     /**
      * Engraves; takes a while for long phrases.
      *
+     * @param with what is written over the staff
      * @param width in staff spaces
+     * @param before the room that was taken before
      */
-    static Engraving of(Phrase phrase, NotationOptions options, Engraver engraver, double width) {
-        Score score = Notation.of(phrase, options);
+    static Engraving of(
+            Phrase phrase,
+            PlayedWith with,
+            NotationOptions options,
+            Engraver engraver,
+            double width,
+            Room before) {
+        Score score = Notation.of(phrase, options, with);
         EngravedScore engraved;
         double taken = width;
         try {
@@ -50,13 +59,21 @@ record Engraving(
             taken = e.needed() + 1;
             engraved = engraver.engrave(score, EngraveSettings.ofWidth(taken));
         }
+        List<EngravedSystem> systems = engraved.systems();
+        EngravedSystem last = systems.get(systems.size() - 1);
+        Room room = before.keptFor(new Room(-systems.get(0).top(), last.bottom()));
         List<Double> middles = new ArrayList<>();
-        double y = 0;
-        for (EngravedSystem system : engraved.systems()) {
+        double y = room.above() + systems.get(0).top();
+        for (EngravedSystem system : systems) {
             middles.add(y - system.top());
             y += system.height() + BETWEEN;
         }
-        return new Engraving(phrase, engraved, taken, middles, Math.max(0, y - BETWEEN));
+        return new Engraving(phrase, engraved, taken, middles, room);
+    }
+
+    /** All lines, the space between, and the room around them. */
+    double height() {
+        return middles.get(middles.size() - 1) + room.below();
     }
 
     /** Where a step of the phrase stands: its x and the middle of its line. */

@@ -17,15 +17,16 @@ import org.kitweft.groove.Phrase;
 import org.kitweft.groove.Place;
 import org.kitweft.score.engrave.Engraver;
 import org.kitweft.score.model.NotationOptions;
+import org.kitweft.score.model.PlayedWith;
 import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.task.Tasks;
 import org.kitweft.ui.theme.Keys;
 
 /**
- * The groove, or the phrase where that plays, as engraved notation, live with every edit. Engraving
- * happens off the event thread; what is out of date by then is dropped. A click on a note tells its
- * place.
+ * The groove, or the phrase where that plays, as engraved notation under its tempo, swing and
+ * chords, live with every edit. Engraving happens off the event thread; what is out of date by then
+ * is dropped. A click on a note tells its place.
  */
 public final class StaffPanel extends JPanel {
     private static final long serialVersionUID = 1;
@@ -38,10 +39,13 @@ public final class StaffPanel extends JPanel {
     private final StaffView view;
     private final JScrollPane scroll;
     private transient Tasks.Running running = () -> {};
-    private transient Optional<Phrase> asked = Optional.empty();
-    private double askedWidth;
+    private transient Optional<Asked> asked = Optional.empty();
+    private transient Room room = Room.NONE;
     private transient NotationOptions options;
     private boolean begun;
+
+    /** What is written, for so many staff spaces. */
+    private record Asked(Phrase phrase, PlayedWith with, double width) {}
 
     /**
      * A staff for the session.
@@ -102,14 +106,18 @@ public final class StaffPanel extends JPanel {
     /** Writes the staff so from now on. */
     private void write(NotationOptions other) {
         options = other;
-        asked = Optional.empty();
-        engrave();
+        engraveAnew();
     }
 
     /** Larger notes, for showing across the room. */
     public void enlarge(double factor) {
         view.enlarge(factor);
+        engraveAnew();
+    }
+
+    private void engraveAnew() {
         asked = Optional.empty();
+        room = Room.NONE;
         engrave();
     }
 
@@ -124,21 +132,32 @@ public final class StaffPanel extends JPanel {
         if (width <= 0 || !begun) {
             return;
         }
-        double spaces = view.spaces(width);
-        Phrase phrase = session.phrase();
-        if (asked.equals(Optional.of(phrase)) && spaces == askedWidth) {
+        Asked ask = new Asked(session.phrase(), session.playedWith(), view.spaces(width));
+        if (asked.equals(Optional.of(ask))) {
             return;
         }
-        asked = Optional.of(phrase);
-        askedWidth = spaces;
+        asked = Optional.of(ask);
         NotationOptions now = options;
+        Room before = room;
         running.stop();
         running =
                 tasks.run(
                         "",
-                        progress -> Engraving.of(phrase, now, engraver(), spaces),
-                        view::show,
+                        progress ->
+                                Engraving.of(
+                                        ask.phrase(),
+                                        ask.with(),
+                                        now,
+                                        engraver(),
+                                        ask.width(),
+                                        before),
+                        this::show,
                         failure -> view.fault("No staff: " + failure.getMessage()));
+    }
+
+    private void show(Engraving engraved) {
+        room = engraved.room();
+        view.show(engraved);
     }
 
     /** Two threads may both load it once; the engraver is immutable, either will do. */

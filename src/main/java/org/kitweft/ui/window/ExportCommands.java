@@ -3,14 +3,11 @@ package org.kitweft.ui.window;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import javax.imageio.ImageIO;
-import org.kitweft.band.Backing;
 import org.kitweft.file.SafeFile;
-import org.kitweft.score.model.PlayedWith;
 import org.kitweft.sound.PlaySettings;
 import org.kitweft.sound.Playable;
 import org.kitweft.sound.Timeline;
@@ -19,7 +16,6 @@ import org.kitweft.sound.synth.Bank;
 import org.kitweft.sound.wave.WaveFile;
 import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.session.Notices;
-import org.kitweft.ui.session.PhraseDraft;
 import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.task.Tasks;
 
@@ -121,8 +117,7 @@ final class ExportCommands {
 
     /** Writes without asking; a file that exists is replaced. */
     void staff(Path path) {
-        StaffExport export =
-                new StaffExport(session.phrase(), proposal(), playedWith(session.phrase().bars()));
+        StaffExport export = new StaffExport(session.phrase(), proposal(), session.playedWith());
         tasks.run(
                 StatusBar.WRITING + path.getFileName(),
                 progress -> {
@@ -136,21 +131,6 @@ final class ExportCommands {
                 },
                 this::written,
                 failure -> notices.fault(Faults.line("cannot write", path, failure)));
-    }
-
-    /**
-     * Of a chart longer than a phrase its first bars; none over a groove with a longer chart, which
-     * comes round under other chords than those of its first time.
-     */
-    private PlayedWith playedWith(int bars) {
-        PhraseDraft draft = session.session().draft();
-        return PlayedWith.at(session.session().tempo())
-                .withChart(
-                        Optional.of(draft.backing())
-                                .filter(Backing::on)
-                                .map(Backing::chart)
-                                .filter(c -> draft.plays() || c.bars().size() <= bars)
-                                .map(c -> c.first(bars)));
     }
 
     /**

@@ -1,11 +1,15 @@
 package org.kitweft.score.engrave;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.kitweft.band.ChordChart;
 import org.kitweft.groove.Grid;
 import org.kitweft.groove.Groove;
@@ -63,6 +67,58 @@ class WordsOverTest {
                                 .swing()
                                 .map(SwingMark::words))
                 .contains("swing 60 %");
+    }
+
+    /**
+     * Two notes = two notes for eighths and sixteenths, the share in words where it is no triplet;
+     * common practice, no source. How the notes look is in the golden pictures.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "2, 67, 2, =",
+        "2, 66, 2, =",
+        "4, 67, 2, =",
+        "2, 60, 2, = swing 60 %",
+        "4, 75, 2, = swing 75 %",
+        "8, 60, 0, 'swing 60 %, thirty-seconds'",
+    })
+    void swingIsDrawnAsAnEquationOfNotes(int steps, int swing, int drawn, String words) {
+        Score score = Notation.of(groove(steps, swing), NotationOptions.DEFAULT);
+        List<PlacedSign> signs =
+                engraver.engrave(score, EngraveSettings.ofWidth(200)).systems().get(0).signs();
+        List<PlacedSign> tempo = signs.stream().filter(s -> s.kind() == Kind.TEMPO).toList();
+        assertThat(tempo.stream().map(PlacedSign::ink).filter(Ink.OfShape.class::isInstance))
+                .hasSize(drawn);
+        assertThat(
+                        tempo.stream()
+                                .map(PlacedSign::ink)
+                                .filter(Ink.OfText.class::isInstance)
+                                .map(ink -> ((Ink.OfText) ink).text())
+                                .collect(Collectors.joining(" ")))
+                .isEqualTo(words);
+        double end = tempo.stream().mapToDouble(s -> s.bounds().getMaxX()).max().orElseThrow();
+        double start = tempo.stream().mapToDouble(s -> s.bounds().getMinX()).min().orElseThrow();
+        SwingMark mark = score.measures().get(0).marks().swing().orElseThrow();
+        assertThat(end - start)
+                .isCloseTo(
+                        new SwingSign(mark, Measures.TEMPO_SIZE).width(engraver.fonts()),
+                        within(0.05));
+    }
+
+    @Test
+    void whereSwingEndsWordsSayIt() {
+        EngravedScore engraved =
+                engraver.engrave(
+                        Notation.of(phrase(), NotationOptions.DEFAULT),
+                        EngraveSettings.ofWidth(120));
+        assertThat(
+                        engraved.systems().stream()
+                                .flatMap(system -> system.signs().stream())
+                                .filter(s -> s.kind() == Kind.TEMPO)
+                                .map(PlacedSign::ink)
+                                .filter(Ink.OfText.class::isInstance)
+                                .map(ink -> ((Ink.OfText) ink).text()))
+                .containsExactly("=", "straight");
     }
 
     /** At several widths, so that lines break before other bars. */

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -164,6 +165,32 @@ class MusicXmlMarksTest {
         assertThat(only(harmonies.get(2), "kind").getTextContent()).isEqualTo("none");
     }
 
+    /** A chord before grace notes makes LilyPond's reader skip back, with a warning. */
+    @Test
+    void chordsStandBetweenGraceNotesAndTheirNote() throws Exception {
+        Element root =
+                read(
+                        groove("lR L llR K", 4, Grid.STRAIGHT),
+                        Optional.of(ChordChart.parse("Dm7 G7")));
+        List<Element> harmonies = all(root, "harmony");
+        assertThat(harmonies).hasSize(2);
+        for (Element harmony : harmonies) {
+            assertThat(all(neighbour(harmony, Node::getPreviousSibling), "grace")).hasSize(1);
+            assertThat(all(neighbour(harmony, Node::getNextSibling), "grace")).isEmpty();
+        }
+        int divisions = Integer.parseInt(only(root, "divisions").getTextContent());
+        assertThat(harmonies.stream().map(MusicXmlMarksTest::place))
+                .containsExactly(0.0, 2.0 * divisions);
+    }
+
+    private static Element neighbour(Element element, UnaryOperator<Node> step) {
+        Node at = step.apply(element);
+        while (!(at instanceof Element found)) {
+            at = step.apply(at);
+        }
+        return found;
+    }
+
     /** Divisions from the start of the measure: notes before it in its voice, and its offset. */
     private static double place(Element harmony) {
         double place = 0;
@@ -224,10 +251,40 @@ class MusicXmlMarksTest {
         return Math.floorMod(step + alter, 12);
     }
 
+    /** W3C MusicXML 4.0, slur: most are a start and a stop of one number. */
+    @Test
+    void graceNotesAreSlurredToTheirNote() throws Exception {
+        Groove groove = groove("lR L >rrL - (lR) K", 4, Grid.STRAIGHT);
+        Element root = read(groove, Optional.empty());
+        long graced = groove.hits().stream().filter(h -> h.ornament().graceNotes() > 0).count();
+        int slurred = 0;
+        Optional<Element> open = Optional.empty();
+        for (Element note : all(root, "note")) {
+            boolean grace = !all(note, "grace").isEmpty();
+            for (Element slur : all(note, "slur")) {
+                assertThat(slur.getAttribute("number")).isEqualTo("1");
+                boolean start = slur.getAttribute("type").equals("start");
+                assertThat(start).isEqualTo(grace).isEqualTo(open.isEmpty());
+                if (start) {
+                    assertThat(slur.getAttribute("placement")).isEqualTo("below");
+                    assertThat(only(note, "stem").getTextContent()).isEqualTo("up");
+                }
+                open = start ? Optional.of(note) : Optional.empty();
+                slurred += start ? 1 : 0;
+            }
+            assertThat(open.isPresent()).as("slurs span grace notes alone").isEqualTo(grace);
+        }
+        assertThat(slurred).isEqualTo((int) graced).isPositive();
+    }
+
     private static Groove groove(int steps, int swing) {
+        return groove("RLRR LRLL", steps, swing);
+    }
+
+    private static Groove groove(String sticking, int steps, int swing) {
         Kit kit = BuiltInKits.load(BuiltInKits.DEFAULT);
         return Weaver.weave(
-                Sticking.parse("RLRR LRLL"),
+                Sticking.parse(sticking),
                 kit,
                 Voicing.plain(kit),
                 new Grid(Meter.COMMON, steps, swing, false));

@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.OptionalInt;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
+import org.kitweft.groove.Grid;
 import org.kitweft.groove.Groove;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Role;
@@ -82,6 +83,15 @@ class GoldenPageTest {
         List<LessonItem> items = demo().items();
         for (int i = 0; i < items.size(); i++) {
             GoldenImage.check("harbour-staff-" + (i + 1), staff(items.get(i).recipe()));
+        }
+    }
+
+    /** Swing of eighths and of sixteenths. */
+    @Test
+    void swingLooksAsOnTheGoldenPictures() throws IOException {
+        for (int steps : new int[] {2, 4}) {
+            Recipe swung = recipe().with(Grid.SIXTEENTHS.withStepsPerBeat(steps).withSwing(67));
+            GoldenImage.check("swing-" + steps, staff(swung));
         }
     }
 
