@@ -2,6 +2,7 @@ package org.kitweft.ui.groove;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
+import java.awt.EventQueue;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.ComponentAdapter;
@@ -54,6 +55,7 @@ public final class GrooveGrid extends JPanel {
     private final JLabel conflictLine = new JLabel(" ");
     private transient Consumer<String> waysTold = words -> {};
     private transient OptionalInt lastColumn = OptionalInt.empty();
+    private boolean laidOut;
 
     /** A grid for what the session weaves. */
     public GrooveGrid(SessionModel session, Playhead playhead) {
@@ -97,6 +99,10 @@ public final class GrooveGrid extends JPanel {
                             @Override
                             public void componentResized(ComponentEvent event) {
                                 fit();
+                                if (!laidOut && scroll.getViewport().getHeight() > 0) {
+                                    laidOut = true;
+                                    EventQueue.invokeLater(GrooveGrid.this::showUsedRows);
+                                }
                             }
                         });
         view.getAccessibleContext().setAccessibleName("Groove grid");
@@ -197,7 +203,8 @@ public final class GrooveGrid extends JPanel {
         showConflicts();
         describeCursor();
         if (otherKit) {
-            showUsedRows();
+            // Once the grid has the height of the other kit's rows.
+            EventQueue.invokeLater(this::showUsedRows);
         }
     }
 

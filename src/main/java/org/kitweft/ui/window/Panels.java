@@ -3,7 +3,6 @@ package org.kitweft.ui.window;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Component;
-import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.Graphics;
 import java.awt.Insets;
@@ -359,7 +358,6 @@ final class Panels extends JPanel {
 
     private LessonPanel makeLesson() {
         LessonPanel made = new LessonPanel(session);
-        made.setPreferredSize(UIScale.scale(new Dimension(290, 100)));
         made.setVisible(false);
         middle.add(made, BorderLayout.EAST);
         lesson = () -> made;
