@@ -53,7 +53,8 @@ public final class GrooveGrid extends JPanel {
     private final GridHeaders.Columns columnHeader;
     private final JScrollPane scroll;
     private final JLabel conflictLine = new JLabel(" ");
-    private transient Consumer<String> waysTold = words -> {};
+    private transient Consumer<String> waysAsked = words -> {};
+    private transient Consumer<String> waysCounted = words -> {};
     private transient OptionalInt lastColumn = OptionalInt.empty();
     private boolean laidOut;
 
@@ -85,7 +86,7 @@ public final class GrooveGrid extends JPanel {
                     public void focusGained(FocusEvent event) {
                         view.visit();
                         describeCursor();
-                        tellWays();
+                        tellWays(waysAsked);
                     }
 
                     @Override
@@ -147,25 +148,31 @@ public final class GrooveGrid extends JPanel {
     public void show(Ways ways) {
         view.show(ways);
         describeCursor();
-        tellWays();
+        tellWays(waysCounted);
     }
 
-    /** Is told how many of the remaining variations strike the cell under the cursor, in words. */
-    public void onWays(Consumer<String> listener) {
-        waysTold = listener;
-        cursor.addListener(this::tellWays);
+    /**
+     * Tells how many of the remaining variations strike the cell under the cursor, in words.
+     *
+     * @param asked is told when somebody goes to the cell
+     * @param counted is told when it becomes known later
+     */
+    public void onWays(Consumer<String> asked, Consumer<String> counted) {
+        waysAsked = asked;
+        waysCounted = counted;
+        cursor.addListener(() -> tellWays(waysAsked));
     }
 
     private boolean isPinned() {
         return new GridEdits(session).pinAt(view.model(), cursor.column()).isPresent();
     }
 
-    private void tellWays() {
+    private void tellWays(Consumer<String> listener) {
         if (view.isFocusOwner()) {
             view.ways(cursor.row(), cursor.column())
                     .ifPresent(
                             words ->
-                                    waysTold.accept(
+                                    listener.accept(
                                             "%s. I %s the stroke."
                                                     .formatted(
                                                             capital(words),

@@ -40,8 +40,8 @@ public final class MainWindow {
     private static final System.Logger LOG = System.getLogger(MainWindow.class.getName());
 
     private final JFrame frame = new JFrame("Kitweft");
-    private final Commands commands = new Commands();
     private final StatusBar status = new StatusBar();
+    private final Commands commands = new Commands(status::settle);
     private final Playhead playhead = new Playhead();
     private final Looks looks;
     private final SwingTasks tasks;
@@ -66,6 +66,8 @@ public final class MainWindow {
         looks = new Looks(settings.theme(), settings.zoom());
         tasks = new SwingTasks(status);
         this.session = session;
+        // The first to hear of an edit: what others say about it stands.
+        session.addListener(status::settle);
         session.begin(session.session().with(new Tempo(settings.tempo())));
         play = new PlayModel(session, playhead, EventQueue::invokeLater, status, tasks);
         play.change(s -> s.withMix(MixText.parse(settings.mix())));

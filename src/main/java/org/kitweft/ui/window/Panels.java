@@ -133,7 +133,12 @@ final class Panels extends JPanel {
         sticking = new StickingBar(session, status, chooser);
         kit = new KitPanel(session, playhead, play::audition);
         groove = new GrooveGrid(session, playhead);
-        groove.onWays(status::note);
+        groove.onWays(
+                words -> {
+                    status.settle();
+                    status.hint(words);
+                },
+                status::hint);
         transport = new TransportBar(session, play, System::nanoTime);
         staff =
                 new StaffPanel(
