@@ -4,6 +4,8 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Window;
+import java.util.Arrays;
+import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -27,6 +29,13 @@ final class HelpDialogs {
     }
 
     void keys() {
+        JScrollPane scroll = new JScrollPane(keyTable());
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        show("Keys", scroll);
+    }
+
+    /** All keys: those of the menus, and those that parts of the window have. */
+    JPanel keyTable() {
         JPanel panel =
                 new JPanel(
                         new MigLayout(
@@ -37,14 +46,15 @@ final class HelpDialogs {
         JPanel right = column();
         for (Command.Group group : Command.Group.values()) {
             JPanel target = group.ordinal() < 3 ? left : right;
-            heading(target, texts.text(group));
-            for (Command command : Command.values()) {
-                if (command.group() == group && command.key().isPresent()) {
-                    row(
-                            target,
-                            CommandTexts.words(texts.key(command).orElseThrow()),
-                            texts.text(command).replace("…", ""));
-                }
+            List<Command> commands = withKeys(group);
+            if (!commands.isEmpty()) {
+                heading(target, texts.text(group));
+            }
+            for (Command command : commands) {
+                row(
+                        target,
+                        CommandTexts.words(texts.key(command).orElseThrow()),
+                        texts.text(command).replace("…", ""));
             }
         }
         JPanel kit = column();
@@ -86,9 +96,14 @@ final class HelpDialogs {
         panel.add(left);
         panel.add(right);
         panel.add(kit);
-        JScrollPane scroll = new JScrollPane(panel);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
-        show("Keys", scroll);
+        return panel;
+    }
+
+    /** The commands of a menu that have a key; of some menus none has. */
+    private static List<Command> withKeys(Command.Group group) {
+        return Arrays.stream(Command.values())
+                .filter(command -> command.group() == group && command.key().isPresent())
+                .toList();
     }
 
     private static JPanel column() {
