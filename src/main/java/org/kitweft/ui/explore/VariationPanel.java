@@ -125,7 +125,11 @@ public final class VariationPanel extends JPanel {
     }
 
     private void listen() {
-        order.addActionListener(e -> showList());
+        order.addActionListener(
+                e -> {
+                    order().role().ifPresent(why::ask);
+                    showList();
+                });
         surprise.addActionListener(e -> surprise());
         keep.addActionListener(e -> keep());
         model.onChange(this::rowsChanged);
@@ -213,10 +217,12 @@ public final class VariationPanel extends JPanel {
     }
 
     private void showList() {
-        Order by = order.getItemAt(order.getSelectedIndex());
-        why.ask(by.role());
-        model.show(shown, by, weighing.weights());
+        model.show(shown, order(), weighing.weights());
         head.repaint();
+    }
+
+    private Order order() {
+        return order.getItemAt(order.getSelectedIndex());
     }
 
     private void weighedAnew() {

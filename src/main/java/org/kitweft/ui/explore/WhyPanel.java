@@ -37,6 +37,8 @@ final class WhyPanel extends JPanel {
     private final WrappedText way = new WrappedText(" ", 95, Inks.TEXT::color);
     private final transient Map<Role, JToggleButton> roles = new EnumMap<>(Role.class);
     private transient Optional<Selected> shown = Optional.empty();
+
+    /** At first the role that serves best; then it stays, so that variations can be compared. */
     private transient Optional<Role> asked = Optional.empty();
 
     WhyPanel(Weighing weighing) {
@@ -70,11 +72,7 @@ final class WhyPanel extends JPanel {
             JToggleButton button = new JToggleButton(role.id());
             button.putClientProperty("FlatLaf.style", "minimumWidth: 20; margin: 2,3,2,3");
             button.setToolTipText("How well it serves as " + role.id() + ", 0 to 100 %, and why");
-            button.addActionListener(
-                    e -> {
-                        asked = Optional.of(role);
-                        showReasons();
-                    });
+            button.addActionListener(e -> ask(role));
             Paints.type(button, 95, false);
             group.add(button);
             roles.put(role, button);
@@ -91,9 +89,9 @@ final class WhyPanel extends JPanel {
         return row;
     }
 
-    /** Reasons of this role are shown until another is asked for; empty: of the best. */
-    void ask(Optional<Role> role) {
-        asked = role;
+    /** Reasons of this role are shown until another is asked for. */
+    void ask(Role role) {
+        asked = Optional.of(role);
         showReasons();
     }
 
@@ -120,6 +118,7 @@ final class WhyPanel extends JPanel {
         shown.ifPresent(
                 selected -> {
                     Role role = asked.orElse(selected.fit().best());
+                    asked = Optional.of(role);
                     roles.get(role).setSelected(true);
                     RoleScore score = selected.fit().of(role);
                     for (Reason reason : score.reasons()) {
