@@ -39,9 +39,9 @@ import picocli.CommandLine.Parameters;
         sortOptions = false,
         description = {
             "Write the demo lesson, an evening of a percussion class in a harbour town, whole: the"
-                + " lesson file, its text, its handout as PDF, and of each groove a MIDI file, a"
-                + " WAV file, a MusicXML file and a picture of grid and staff; of the phrase with"
-                + " its band MIDI, WAV, PDF and MusicXML."
+                    + " lesson file, its text, its handout as PDF, and of each groove a MIDI file, a"
+                    + " WAV file, a MusicXML file and a picture of grid and staff; of the phrase with"
+                    + " its band MIDI, WAV, PDF and MusicXML."
         },
         footer = {
             "",

@@ -185,6 +185,25 @@ public record Session(
                 Optional.empty());
     }
 
+    /**
+     * The same for a player of the other hand: the kit mirrored, and what one hand or foot played
+     * given to the other, in the phrase too. It sounds the same.
+     */
+    public Session mirrored() {
+        Recipe other = KitChange.mirrored(recipe);
+        return new Session(
+                other.sticking().text(),
+                other,
+                tempo,
+                role,
+                KitChange.mirrored(choices),
+                rules,
+                lesson,
+                item,
+                KitChange.mirrored(draft),
+                Optional.empty());
+    }
+
     private List<Rule> withoutPins() {
         return rules.stream().filter(rule -> !(rule instanceof Rule.Pin)).toList();
     }

@@ -238,6 +238,7 @@ public final class MainWindow {
         commands.on(Command.STROKES_BACK, this::strokesBack);
         commands.on(Command.PLAIN_VOICING, this::plainVoicing);
         commands.on(Command.LEFT_HANDED, kits::toggleLeftHanded);
+        commands.on(Command.MIRROR_KIT, kits::mirrorKit);
         commands.on(Command.OPEN_KIT, kits::open);
         commands.on(Command.PLAY, this::playUnlessTyping);
         commands.on(Command.PLAY_ALWAYS, play::toggle);
