@@ -60,13 +60,14 @@ final class WhyPanel extends JPanel {
         caveat.setToolTipText(
                 "Travel and tempo: times of moves by Fitts's law with published constants, and the"
                         + " centimetres of the kit");
-        add(caveat, "wmin 0");
+        // Beside the caveat rather than the roles: the panel can be narrow then.
+        add(caveat, "split 2, wmin 0, growx");
+        add(weigh(), "growx 0, bottom");
     }
 
     private JPanel switches() {
         JPanel row =
-                new JPanel(
-                        new MigLayout("insets 0, gapx 4", "[grow,fill][grow,fill][grow,fill][]"));
+                new JPanel(new MigLayout("insets 0, gapx 4", "[grow,fill][grow,fill][grow,fill]"));
         ButtonGroup group = new ButtonGroup();
         for (Role role : Role.values()) {
             JToggleButton button = new JToggleButton(role.id());
@@ -78,6 +79,10 @@ final class WhyPanel extends JPanel {
             roles.put(role, button);
             row.add(button);
         }
+        return row;
+    }
+
+    private JButton weigh() {
         JButton weigh = new JButton("Weigh…");
         weigh.putClientProperty("FlatLaf.style", "minimumWidth: 20; margin: 2,6,2,6");
         Paints.type(weigh, 95, false);
@@ -85,8 +90,7 @@ final class WhyPanel extends JPanel {
         weigh.setToolTipText("Say yourself what makes good time, a good fill, a good punch");
         weigh.addActionListener(
                 e -> WeightsEditor.show(SwingUtilities.getWindowAncestor(this), weighing));
-        row.add(weigh);
-        return row;
+        return weigh;
     }
 
     /** Reasons of this role are shown until another is asked for. */
