@@ -68,9 +68,11 @@ public final class MainWindow {
         this.session = session;
         // The first to hear of an edit: what others say about it stands.
         session.addListener(status::settle);
-        session.begin(session.session().with(new Tempo(settings.tempo())));
+        Session first = session.session();
+        session.begin(
+                first.with(new Tempo(settings.tempo()))
+                        .with(first.playing().with(MixText.parse(settings.mix()))));
         play = new PlayModel(session, playhead, EventQueue::invokeLater, status, tasks);
-        play.change(s -> s.withMix(MixText.parse(settings.mix())));
         desk = new LessonDesk(session);
         files = new FileDialogs(frame, settings.folder());
         lessons = new LessonCommands(frame, session, desk, files, tasks, status);

@@ -279,7 +279,7 @@ final class Panels extends JPanel {
     }
 
     private Tab mixer() {
-        MixerPanel panel = new MixerPanel(play);
+        MixerPanel panel = new MixerPanel(session, play);
         return new Tab(scrolling(panel), panel::focusTarget);
     }
 
