@@ -82,7 +82,7 @@ public final class VariationPanel extends JPanel {
             Tasks tasks,
             LongSupplier seeds,
             Notices notices) {
-        super(new MigLayout("insets 0, gap 0", "[grow 90,fill][grow 10,fill]", "[grow,fill]"));
+        super(new MigLayout("insets 0, gap 0", "[grow 60,fill][grow 40,fill]", "[grow,fill]"));
         this.session = session;
         this.exploring = exploring;
         this.weighing = weighing;
