@@ -10,9 +10,11 @@ import java.awt.event.ComponentEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.image.BufferedImage;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
@@ -102,7 +104,7 @@ public final class GrooveGrid extends JPanel {
                                 fit();
                                 if (!laidOut && scroll.getViewport().getHeight() > 0) {
                                     laidOut = true;
-                                    EventQueue.invokeLater(GrooveGrid.this::showUsedRows);
+                                    EventQueue.invokeLater(GrooveGrid.this::showStruckRows);
                                 }
                             }
                         });
@@ -195,8 +197,8 @@ public final class GrooveGrid extends JPanel {
     }
 
     private void follow() {
-        boolean otherKit = !view.model().groove().kit().equals(session.groove().kit());
         GridModel model = GridModel.of(session.groove());
+        boolean elsewhere = !rowsStruck(view.model()).equals(rowsStruck(model));
         view.show(
                 model,
                 session.session().rules().stream()
@@ -209,21 +211,31 @@ public final class GrooveGrid extends JPanel {
         fit();
         showConflicts();
         describeCursor();
-        if (otherKit) {
-            // Once the grid has the height of the other kit's rows.
-            EventQueue.invokeLater(this::showUsedRows);
+        if (elsewhere) {
+            // Once the grid has the height of its rows, which another kit changes.
+            EventQueue.invokeLater(this::showStruckRows);
         }
     }
 
-    /** A marimba has more rows than fit: begin where something is struck. */
-    private void showUsedRows() {
-        List<GridMark> marks = view.model().marks();
-        if (!marks.isEmpty()) {
-            int highest = marks.stream().mapToInt(GridMark::row).min().orElse(0);
-            int lowest = marks.stream().mapToInt(GridMark::row).max().orElse(0);
-            view.scrollRectToVisible(view.cell(lowest, 0));
-            view.scrollRectToVisible(view.cell(highest, 0));
+    private static Set<Integer> rowsStruck(GridModel model) {
+        return model.marks().stream().map(GridMark::row).collect(Collectors.toSet());
+    }
+
+    /** A marimba has more rows than fit: where none that is struck is in sight, go there. */
+    private void showStruckRows() {
+        Set<Integer> rows = rowsStruck(view.model());
+        Rectangle seen = scroll.getViewport().getViewRect();
+        boolean inSight = rows.stream().anyMatch(r -> seen.intersects(wholeRow(r)));
+        if (!rows.isEmpty() && !inSight) {
+            view.scrollRectToVisible(wholeRow(Collections.max(rows)));
+            view.scrollRectToVisible(wholeRow(Collections.min(rows)));
         }
+    }
+
+    /** A row as far to the left as is in sight: going there does not turn pages. */
+    private Rectangle wholeRow(int row) {
+        Rectangle cell = view.cell(row, 0);
+        return new Rectangle(scroll.getViewport().getViewPosition().x, cell.y, 1, cell.height);
     }
 
     private void fit() {
