@@ -410,6 +410,7 @@ final class KitView extends Painted {
         List<Token> aside = model.aside();
         double y = getHeight() - trayHeight() / 2.0;
         g.setColor(Inks.THREAD.color());
+        g.setStroke(new BasicStroke(UIScale.scale(1f)));
         int top = getHeight() - trayHeight();
         g.drawLine(UIScale.scale(10), top, getWidth() - UIScale.scale(10), top);
         g.setColor(Inks.QUIET.color());

@@ -121,6 +121,18 @@ class KitPlanTest {
     }
 
     @Test
+    void whatWasSaidOfOneKitIsForgottenOnAnother() {
+        SessionModel session = new SessionModel(Session.opening());
+        Placing placing = new Placing(session, (kit, sound) -> {});
+        placing.hover(surface(session.recipe().kit(), "ride"));
+        placing.place(false);
+        assertThat(placing.said()).isEqualTo("R plays Ride");
+        session.edit("Kit", session.session().on(BuiltInKits.load("timpani")));
+        assertThat(placing.said()).isEmpty();
+        assertThat(placing.over()).isEmpty();
+    }
+
+    @Test
     void placingWhereOnlyFeetReachSaysWhoTakesOver() {
         SessionModel session = new SessionModel(Session.opening());
         Placing placing = new Placing(session, (kit, sound) -> {});
