@@ -1,7 +1,7 @@
 #!/bin/sh
 # Exports the built-in sound bank and lets FluidSynth (Debian package fluidsynth) load it and render every preset and every
-# percussion key. Fails on any warning of FluidSynth's, any silent preset, and a bank, building or loading time over the
-# limits of issue 5 (12 MB, 5 s, 300 ms). Needs compiled classes: mvn -q test-compile.
+# percussion key. Fails on any warning of FluidSynth's, any silent preset, and a bank of over 12 MB or one that takes longer
+# than 5 s to build or 300 ms to load. Needs compiled classes: mvn -q test-compile.
 #
 #   src/test/scripts/check-bank.sh [FOLDER]     FOLDER: where the bank and the WAV files go (default: a temporary one)
 set -eu

@@ -33,14 +33,15 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "demo",
         header =
-                "Write the demo lesson, its handout, and its MIDI, WAV, MusicXML and picture files.",
+                "Write the demo lesson, its handout, and its MIDI, WAV, MusicXML and picture"
+                        + " files.",
         abbreviateSynopsis = true,
         sortOptions = false,
         description = {
             "Write the demo lesson, an evening of a percussion class in a harbour town, whole: the"
                     + " lesson file, its text, its handout as PDF, and of each groove a MIDI file, a"
-                    + " WAV file, a MusicXML file and a picture of grid and staff; of the phrase"
-                    + " with its band MIDI, WAV, PDF and MusicXML."
+                    + " WAV file, a MusicXML file and a picture of grid and staff; of the phrase with"
+                    + " its band MIDI, WAV, PDF and MusicXML."
         },
         footer = {
             "",
@@ -167,7 +168,7 @@ final class DemoCommand implements Callable<Integer> {
                 folder.resolve(name + ".wav"),
                 (target, replace) ->
                         WaveFile.write(timeline, bank(), target, replace, Progress.NONE));
-        targets.add(name, folder.resolve(name + ".pdf"), staff::writePdf);
+        targets.addLaidOut(name, folder.resolve(name + ".pdf"), staff::pdf);
         targets.add(name, folder.resolve(name + ".musicxml"), staff::writeMusicXml);
     }
 

@@ -31,7 +31,8 @@ final class FileOptions {
             names = "--png",
             paramLabel = "FILE",
             description =
-                    "Write the grid, with the staff below, as a picture; of a phrase the staff alone.")
+                    "Write the grid, with the staff below, as a picture; of a phrase the staff"
+                            + " alone.")
     private @Nullable Path png;
 
     @Option(
@@ -70,7 +71,9 @@ final class FileOptions {
         return targets(
                 new StaffFiles(
                         groove, PlayedWith.at(settings.tempo()).withChart(chart), pageOptions),
-                (target, replace) -> GridImage.write(groove, settings.tempo(), target, replace),
+                () ->
+                        (target, replace) ->
+                                GridImage.write(groove, settings.tempo(), target, replace),
                 playable,
                 settings,
                 bank);
@@ -82,12 +85,12 @@ final class FileOptions {
         String title = phrase.phrase().sections().get(0).groove().sticking().text();
         PlayedWith with = PlayedWith.at(settings.tempo()).withChart(chart);
         StaffFiles staff = new StaffFiles(phrase.phrase(), title, with, pageOptions);
-        return targets(staff, staff::writePng, phrase, settings, bank);
+        return targets(staff, staff::png, phrase, settings, bank);
     }
 
     private Targets targets(
             StaffFiles staff,
-            Targets.Writer picture,
+            Targets.Layout picture,
             Playable playable,
             PlaySettings settings,
             Bank.Source bank) {
@@ -112,13 +115,13 @@ final class FileOptions {
                                     Progress.NONE));
         }
         if (png != null) {
-            targets.add("--png", png, picture);
+            targets.addLaidOut("--png", png, picture);
         }
         if (pdf != null) {
-            targets.add("--pdf", pdf, staff::writePdf);
+            targets.addLaidOut("--pdf", pdf, staff::pdf);
         }
         if (svg != null) {
-            targets.add("--svg", svg, staff::writeSvg);
+            targets.addLaidOut("--svg", svg, staff::svg);
         }
         if (musicXml != null) {
             targets.add("--musicxml", musicXml, staff::writeMusicXml);

@@ -16,10 +16,13 @@ final class KitOptions {
             paramLabel = "NAME|FILE",
             defaultValue = BuiltInKits.DEFAULT,
             description =
-                    "The kit: a built-in one (see the command kits) or a kit file. Default: ${DEFAULT-VALUE}.")
+                    "The kit: a built-in one (see the command kits) or a kit file. Default:"
+                            + " ${DEFAULT-VALUE}.")
     private String kit = BuiltInKits.DEFAULT;
 
-    @Option(names = "--left-handed", description = "Set the kit up mirrored.")
+    @Option(
+            names = "--left-handed",
+            description = "Set the kit up mirrored; R and L stay the hands you type.")
     private boolean leftHanded;
 
     Kit kit() throws IOException {

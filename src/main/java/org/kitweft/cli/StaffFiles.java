@@ -23,6 +23,7 @@ import org.kitweft.score.page.PngFile;
 import org.kitweft.score.page.Progress;
 import org.kitweft.score.page.ScorePage;
 import org.kitweft.score.page.Sheet;
+import org.kitweft.score.page.Sheets;
 import org.kitweft.score.page.SvgFile;
 
 /** A groove or a phrase on the staff, written to files. */
@@ -45,33 +46,43 @@ final class StaffFiles {
         this.options = options;
     }
 
-    void writePdf(Path target, boolean replace) throws IOException {
+    /**
+     * The pages as a PDF document.
+     *
+     * @throws TooDenseException if a bar does not fit the page
+     */
+    Targets.Writer pdf() {
         Fonts fonts = Fonts.load();
-        ScorePage page = new ScorePage(new Engraver(fonts), options.paper());
-        PdfFile.write(
-                page.pages(score(options.printed()), title, options.legend()),
-                fonts,
-                target,
-                existing(replace),
-                Progress.NONE);
+        Sheets pages =
+                new ScorePage(new Engraver(fonts), options.paper())
+                        .pages(score(options.printed()), title, options.legend());
+        return (target, replace) ->
+                PdfFile.write(pages, fonts, target, existing(replace), Progress.NONE);
     }
 
-    void writeSvg(Path target, boolean replace) throws IOException {
+    /**
+     * The staff alone as Scalable Vector Graphics.
+     *
+     * @throws TooDenseException if a bar does not fit the width of A4
+     */
+    Targets.Writer svg() {
         Fonts fonts = Fonts.load();
-        SvgFile.write(
-                cutOut(fonts, Paper.A4.width()), fonts, Palette.PRINT, target, existing(replace));
+        Sheet sheet = cutOut(fonts, Paper.A4.width());
+        return (target, replace) ->
+                SvgFile.write(sheet, fonts, Palette.PRINT, target, existing(replace));
     }
 
-    /** The staff alone as a picture. */
-    void writePng(Path target, boolean replace) throws IOException {
+    /**
+     * The staff alone as a picture.
+     *
+     * @throws TooDenseException if a bar does not fit the width of A4
+     */
+    Targets.Writer png() {
         Fonts fonts = Fonts.load();
-        PngFile.write(
-                cutOut(fonts, Paper.A4.width()),
-                fonts,
-                Palette.PRINT,
-                PngFile.USUAL_DPI,
-                target,
-                existing(replace));
+        Sheet sheet = cutOut(fonts, Paper.A4.width());
+        return (target, replace) ->
+                PngFile.write(
+                        sheet, fonts, Palette.PRINT, PngFile.USUAL_DPI, target, existing(replace));
     }
 
     void writeMusicXml(Path target, boolean replace) throws IOException {

@@ -8,8 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * Files that one command writes: all targets are looked at before the first is written, so that a
- * file in the way is told before anything is made.
+ * Files that one command writes: all targets are looked at, and what may not fit its page is laid
+ * out, before the first is written. So a file in the way or a bar too dense is told before anything
+ * is made.
  */
 final class Targets {
 
@@ -19,7 +20,13 @@ final class Targets {
         void write(Path target, boolean replace) throws IOException;
     }
 
-    private final Map<Path, Writer> writers = new LinkedHashMap<>();
+    /** Makes ready what is to be written, and refuses what can not. */
+    @FunctionalInterface
+    interface Layout {
+        Writer layOut();
+    }
+
+    private final Map<Path, Layout> layouts = new LinkedHashMap<>();
     private final Map<Path, String> asked = new HashMap<>();
     private final boolean replace;
 
@@ -29,6 +36,11 @@ final class Targets {
 
     /** Adds a file; {@code option} is what asked for it. */
     void add(String option, Path target, Writer writer) {
+        addLaidOut(option, target, () -> writer);
+    }
+
+    /** Adds a file that is laid out before any is written. */
+    void addLaidOut(String option, Path target, Layout layout) {
         if (target.toString().isBlank()) {
             throw new InputException("%s \"\": expected a file name".formatted(option));
         }
@@ -37,12 +49,12 @@ final class Targets {
         if (other != null) {
             throw new InputException("%s and %s both write to %s".formatted(other, option, target));
         }
-        writers.put(target, writer);
+        layouts.put(target, layout);
     }
 
     /** Refuses if any of them exists and may not, or can never, be replaced. */
     void check() {
-        for (Path target : writers.keySet()) {
+        for (Path target : layouts.keySet()) {
             if (Files.isDirectory(target)) {
                 throw new InputException("%s is a folder, expected a file".formatted(target));
             }
@@ -58,9 +70,11 @@ final class Targets {
         }
     }
 
-    /** Writes all of them, and says so. */
+    /** Writes all of them, and says so; none if one cannot be laid out. */
     void write(Terminal terminal) throws IOException {
         check();
+        Map<Path, Writer> writers = new LinkedHashMap<>();
+        layouts.forEach((target, layout) -> writers.put(target, layout.layOut()));
         for (Map.Entry<Path, Writer> entry : writers.entrySet()) {
             entry.getValue().write(entry.getKey(), replace);
             terminal.err().println("written: " + entry.getKey());

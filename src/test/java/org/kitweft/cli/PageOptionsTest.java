@@ -14,6 +14,8 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PageOptionsTest {
     @TempDir Path folder;
@@ -74,9 +76,11 @@ class PageOptionsTest {
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
-    @Test
-    void aBarTooDenseForThePageIsOneLineAndNothingIsWritten() {
-        Path file = folder.resolve("dense.pdf");
+    @ParameterizedTest
+    @ValueSource(strings = {"pdf", "svg"})
+    void aBarTooDenseForThePageIsOneLineAndNothingIsWritten(String kind) {
+        Path file = folder.resolve("dense." + kind);
+        Path midi = folder.resolve("dense.mid");
         Run run =
                 Run.of(
                         "groove",
@@ -85,11 +89,13 @@ class PageOptionsTest {
                         "32/4",
                         "--steps",
                         "12",
-                        "--pdf",
+                        "--midi",
+                        midi.toString(),
+                        "--" + kind,
                         file.toString());
         assertThat(run.code()).isEqualTo(1);
         assertThat(run.err().lines()).hasSize(1);
         assertThat(run.err()).contains("bar 1 is too dense for the page", "fewer steps per beat");
-        assertThat(file).doesNotExist();
+        assertThat(folder).isEmptyDirectory();
     }
 }

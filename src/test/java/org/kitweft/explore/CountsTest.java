@@ -71,7 +71,7 @@ class CountsTest {
                 Choices.NONE
                         .with("R=snare,high-tom,mid-tom,floor-tom", KIT)
                         .with("L=snare,high-tom,mid-tom,floor-tom", KIT);
-        // The five first: the example of issue 2. Necklaces: OEIS formula, rows k=8 and k=4, n=8.
+        // The five first: worked by hand. Necklaces: OEIS formula, rows k=8 and k=4, n=8.
         assertThat(Counts.of(Sticking.parse("RLRR LRLL"), choices))
                 .isEqualTo(
                         new Counts(

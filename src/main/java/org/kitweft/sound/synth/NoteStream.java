@@ -7,6 +7,8 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.util.Arrays;
 import java.util.Map;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javax.sound.midi.InvalidMidiDataException;
 import javax.sound.midi.MidiUnavailableException;
 import javax.sound.midi.Receiver;
@@ -67,6 +69,17 @@ public final class NoteStream implements AutoCloseable {
 
     /** The click has a channel of its own, so that it is mixed apart from the drums. */
     private static final int CLICK_CHANNEL = 16;
+
+    /**
+     * The JDK's synthesizer looks for settings in the user's preferences, and where there are none
+     * yet the JDK tells the world that it makes a folder for them. Held, for a logger that nobody
+     * holds forgets its level; its warnings are still told.
+     */
+    private static final Logger PREFERENCES = Logger.getLogger("java.util.prefs");
+
+    static {
+        PREFERENCES.setLevel(Level.WARNING);
+    }
 
     private static final int AT_ONCE = -1;
     private static final int BYTES_PER_FRAME = CHANNELS * Float.BYTES;

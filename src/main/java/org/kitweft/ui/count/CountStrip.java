@@ -43,7 +43,7 @@ public final class CountStrip extends JPanel {
     }
 
     private static Component cell(CountLines.Line line) {
-        JPanel cell = new JPanel(new MigLayout("insets 0 0 2 18, gap 0, wrap 1"));
+        JPanel cell = new JPanel(new MigLayout("insets 0 0 2 12, gap 0, wrap 1"));
         String exact = Numbers.exact(line.number());
         JLabel number = new JLabel(Numbers.brief(line.number(), MOST_DIGITS));
         Paints.type(number, 105, true);

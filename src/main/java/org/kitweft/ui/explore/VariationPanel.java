@@ -1,6 +1,8 @@
 package org.kitweft.ui.explore;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
+import java.awt.Dimension;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
@@ -23,6 +25,7 @@ import org.kitweft.ui.session.Notices;
 import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.task.Tasks;
+import org.kitweft.ui.theme.FlowWrap;
 import org.kitweft.ui.theme.Inks;
 import org.kitweft.ui.theme.Paints;
 import org.kitweft.ui.theme.WrappedText;
@@ -33,6 +36,7 @@ import org.kitweft.ui.theme.WrappedText;
  */
 public final class VariationPanel extends JPanel {
     private static final long serialVersionUID = 1;
+    private static final int MARGIN = 4;
 
     private final transient SessionModel session;
     private final transient Exploring exploring;
@@ -51,6 +55,7 @@ public final class VariationPanel extends JPanel {
     private final JComboBox<Order> order = new JComboBox<>(Order.values());
     private final JButton surprise = new JButton("Surprise me");
     private final JButton keep = new JButton("★ Keep");
+    private final JPanel switches = new JPanel(new MigLayout("insets 0, gapx 6"));
     private final SearchLine progress;
     private transient Optional<Possibilities> shown = Optional.empty();
     private transient Optional<Variation> chosen = Optional.empty();
@@ -77,7 +82,7 @@ public final class VariationPanel extends JPanel {
             Tasks tasks,
             LongSupplier seeds,
             Notices notices) {
-        super(new MigLayout("insets 0, gap 0", "[grow 90,fill][grow 10,fill]", "[grow,fill]"));
+        super(new MigLayout("insets 0, gap 0", "[grow 60,fill][grow 40,fill]", "[grow,fill]"));
         this.session = session;
         this.exploring = exploring;
         this.weighing = weighing;
@@ -98,10 +103,21 @@ public final class VariationPanel extends JPanel {
                     }
                 });
         ListKeys.bind(list, this::take, this::keep);
-        JPanel left = new JPanel(new BorderLayout());
+        JPanel left =
+                new JPanel(new BorderLayout()) {
+                    private static final long serialVersionUID = 1;
+
+                    /** The count may stand on a line of its own; the switches share one. */
+                    @Override
+                    public Dimension getMinimumSize() {
+                        return new Dimension(
+                                switches.getPreferredSize().width + 2 * MARGIN,
+                                super.getMinimumSize().height);
+                    }
+                };
         left.add(controls(), BorderLayout.NORTH);
         left.add(scroll(), BorderLayout.CENTER);
-        left.setBorder(BorderFactory.createEmptyBorder(4, 4, 6, 4));
+        left.setBorder(BorderFactory.createEmptyBorder(4, MARGIN, 6, MARGIN));
         add(left, "w min:min:, hmin pref");
         add(why, "w min:min:");
         listen();
@@ -109,7 +125,11 @@ public final class VariationPanel extends JPanel {
     }
 
     private void listen() {
-        order.addActionListener(e -> showList());
+        order.addActionListener(
+                e -> {
+                    order().role().ifPresent(why::ask);
+                    showList();
+                });
         surprise.addActionListener(e -> surprise());
         keep.addActionListener(e -> keep());
         model.onChange(this::rowsChanged);
@@ -130,24 +150,26 @@ public final class VariationPanel extends JPanel {
     private JPanel controls() {
         JPanel all =
                 new JPanel(
-                        new MigLayout(
-                                "insets 0 0 3 0, gapx 6, gapy 3, hidemode 3", "[grow,fill][][][]"));
+                        new MigLayout("insets 0 0 3 0, gapy 3, hidemode 3, wrap 1", "[grow,fill]"));
         Paints.type(total, 105, true);
-        all.add(total, "wmin 0");
         order.getAccessibleContext().setAccessibleName("Order of the variations");
         order.setToolTipText(
                 "By travel and number the order is exact; by role as far as was looked");
-        all.add(order);
         for (JButton button : List.of(surprise, keep)) {
             button.putClientProperty("FlatLaf.style", "minimumWidth: 20; margin: 2,7,2,7");
         }
         surprise.setMnemonic('U');
         surprise.setToolTipText("Any one of them, each with the same chance");
-        all.add(surprise);
         keep.setToolTipText("Keep the variation on the kit in the lesson " + ListKeys.KEEPS);
-        all.add(keep, "wrap");
-        all.add(progress, "span 4, wrap");
-        all.add(fault, "span 4, wmin 0");
+        for (JComponent part : List.of(order, surprise, keep)) {
+            switches.add(part);
+        }
+        JPanel row = new JPanel(new FlowWrap(UIScale.scale(6)));
+        row.add(total);
+        row.add(switches);
+        all.add(row, "wmin 0");
+        all.add(progress);
+        all.add(fault, "wmin 0");
         return all;
     }
 
@@ -195,10 +217,12 @@ public final class VariationPanel extends JPanel {
     }
 
     private void showList() {
-        Order by = order.getItemAt(order.getSelectedIndex());
-        why.ask(by.role());
-        model.show(shown, by, weighing.weights());
+        model.show(shown, order(), weighing.weights());
         head.repaint();
+    }
+
+    private Order order() {
+        return order.getItemAt(order.getSelectedIndex());
     }
 
     private void weighedAnew() {

@@ -37,6 +37,8 @@ final class WhyPanel extends JPanel {
     private final WrappedText way = new WrappedText(" ", 95, Inks.TEXT::color);
     private final transient Map<Role, JToggleButton> roles = new EnumMap<>(Role.class);
     private transient Optional<Selected> shown = Optional.empty();
+
+    /** At first the role that serves best; then it stays, so that variations can be compared. */
     private transient Optional<Role> asked = Optional.empty();
 
     WhyPanel(Weighing weighing) {
@@ -58,28 +60,29 @@ final class WhyPanel extends JPanel {
         caveat.setToolTipText(
                 "Travel and tempo: times of moves by Fitts's law with published constants, and the"
                         + " centimetres of the kit");
-        add(caveat, "wmin 0");
+        // Beside the caveat rather than the roles: the panel can be narrow then.
+        add(caveat, "split 2, wmin 0, growx");
+        add(weigh(), "growx 0, bottom");
     }
 
     private JPanel switches() {
         JPanel row =
-                new JPanel(
-                        new MigLayout("insets 0, gapx 4", "[grow,fill][grow,fill][grow,fill][]"));
+                new JPanel(new MigLayout("insets 0, gapx 4", "[grow,fill][grow,fill][grow,fill]"));
         ButtonGroup group = new ButtonGroup();
         for (Role role : Role.values()) {
             JToggleButton button = new JToggleButton(role.id());
             button.putClientProperty("FlatLaf.style", "minimumWidth: 20; margin: 2,3,2,3");
             button.setToolTipText("How well it serves as " + role.id() + ", 0 to 100 %, and why");
-            button.addActionListener(
-                    e -> {
-                        asked = Optional.of(role);
-                        showReasons();
-                    });
+            button.addActionListener(e -> ask(role));
             Paints.type(button, 95, false);
             group.add(button);
             roles.put(role, button);
             row.add(button);
         }
+        return row;
+    }
+
+    private JButton weigh() {
         JButton weigh = new JButton("Weigh…");
         weigh.putClientProperty("FlatLaf.style", "minimumWidth: 20; margin: 2,6,2,6");
         Paints.type(weigh, 95, false);
@@ -87,13 +90,12 @@ final class WhyPanel extends JPanel {
         weigh.setToolTipText("Say yourself what makes good time, a good fill, a good punch");
         weigh.addActionListener(
                 e -> WeightsEditor.show(SwingUtilities.getWindowAncestor(this), weighing));
-        row.add(weigh);
-        return row;
+        return weigh;
     }
 
-    /** Reasons of this role are shown until another is asked for; empty: of the best. */
-    void ask(Optional<Role> role) {
-        asked = role;
+    /** Reasons of this role are shown until another is asked for. */
+    void ask(Role role) {
+        asked = Optional.of(role);
         showReasons();
     }
 
@@ -120,6 +122,7 @@ final class WhyPanel extends JPanel {
         shown.ifPresent(
                 selected -> {
                     Role role = asked.orElse(selected.fit().best());
+                    asked = Optional.of(role);
                     roles.get(role).setSelected(true);
                     RoleScore score = selected.fit().of(role);
                     for (Reason reason : score.reasons()) {

@@ -10,6 +10,10 @@ import com.formdev.flatlaf.util.UIScale;
  */
 final class GridSize {
     private static final int NARROWEST = 26;
+
+    /** In the large view nobody scrolls: a bar fits beside the kit on a screen 1280 wide. */
+    private static final int NARROWEST_LARGE = 18;
+
     private static final int WIDEST = 64;
     private static final int LOWEST_ROW = 20;
     private static final int HIGHEST_ROW = 46;
@@ -26,7 +30,11 @@ final class GridSize {
     /** Fits cells into a view; true if they have changed. */
     boolean fit(GridModel model, int width, int height) {
         int shown = Math.min(model.columns(), Math.max(model.columnsPerBar(), 1));
-        int wide = clamp(width / Math.max(1, shown), NARROWEST, WIDEST);
+        int wide =
+                clamp(
+                        width / Math.max(1, shown),
+                        factor > 1 ? NARROWEST_LARGE / factor : NARROWEST,
+                        WIDEST);
         int high = clamp(height / Math.max(1, model.rows().size()), LOWEST_ROW, HIGHEST_ROW);
         boolean changed = wide != cellWidth || high != cellHeight;
         cellWidth = wide;
@@ -34,8 +42,8 @@ final class GridSize {
         return changed;
     }
 
-    private int clamp(int value, int least, int most) {
-        int low = (int) Math.round(UIScale.scale(least) * factor);
+    private int clamp(int value, double least, int most) {
+        int low = Math.round(UIScale.scale((float) (least * factor)));
         int high = (int) Math.round(UIScale.scale(most) * factor);
         return Math.max(low, Math.min(high, value));
     }

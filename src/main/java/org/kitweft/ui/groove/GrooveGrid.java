@@ -2,6 +2,7 @@ package org.kitweft.ui.groove;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
+import java.awt.EventQueue;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.ComponentAdapter;
@@ -9,9 +10,11 @@ import java.awt.event.ComponentEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.image.BufferedImage;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
@@ -52,8 +55,10 @@ public final class GrooveGrid extends JPanel {
     private final GridHeaders.Columns columnHeader;
     private final JScrollPane scroll;
     private final JLabel conflictLine = new JLabel(" ");
-    private transient Consumer<String> waysTold = words -> {};
+    private transient Consumer<String> waysAsked = words -> {};
+    private transient Consumer<String> waysCounted = words -> {};
     private transient OptionalInt lastColumn = OptionalInt.empty();
+    private boolean laidOut;
 
     /** A grid for what the session weaves. */
     public GrooveGrid(SessionModel session, Playhead playhead) {
@@ -83,7 +88,7 @@ public final class GrooveGrid extends JPanel {
                     public void focusGained(FocusEvent event) {
                         view.visit();
                         describeCursor();
-                        tellWays();
+                        tellWays(waysAsked);
                     }
 
                     @Override
@@ -97,6 +102,10 @@ public final class GrooveGrid extends JPanel {
                             @Override
                             public void componentResized(ComponentEvent event) {
                                 fit();
+                                if (!laidOut && scroll.getViewport().getHeight() > 0) {
+                                    laidOut = true;
+                                    EventQueue.invokeLater(GrooveGrid.this::showStruckRows);
+                                }
                             }
                         });
         view.getAccessibleContext().setAccessibleName("Groove grid");
@@ -141,25 +150,31 @@ public final class GrooveGrid extends JPanel {
     public void show(Ways ways) {
         view.show(ways);
         describeCursor();
-        tellWays();
+        tellWays(waysCounted);
     }
 
-    /** Is told how many of the remaining variations strike the cell under the cursor, in words. */
-    public void onWays(Consumer<String> listener) {
-        waysTold = listener;
-        cursor.addListener(this::tellWays);
+    /**
+     * Tells how many of the remaining variations strike the cell under the cursor, in words.
+     *
+     * @param asked is told when somebody goes to the cell
+     * @param counted is told when it becomes known later
+     */
+    public void onWays(Consumer<String> asked, Consumer<String> counted) {
+        waysAsked = asked;
+        waysCounted = counted;
+        cursor.addListener(() -> tellWays(waysAsked));
     }
 
     private boolean isPinned() {
         return new GridEdits(session).pinAt(view.model(), cursor.column()).isPresent();
     }
 
-    private void tellWays() {
+    private void tellWays(Consumer<String> listener) {
         if (view.isFocusOwner()) {
             view.ways(cursor.row(), cursor.column())
                     .ifPresent(
                             words ->
-                                    waysTold.accept(
+                                    listener.accept(
                                             "%s. I %s the stroke."
                                                     .formatted(
                                                             capital(words),
@@ -182,8 +197,8 @@ public final class GrooveGrid extends JPanel {
     }
 
     private void follow() {
-        boolean otherKit = !view.model().groove().kit().equals(session.groove().kit());
         GridModel model = GridModel.of(session.groove());
+        boolean elsewhere = !rowsStruck(view.model()).equals(rowsStruck(model));
         view.show(
                 model,
                 session.session().rules().stream()
@@ -196,20 +211,31 @@ public final class GrooveGrid extends JPanel {
         fit();
         showConflicts();
         describeCursor();
-        if (otherKit) {
-            showUsedRows();
+        if (elsewhere) {
+            // Once the grid has the height of its rows, which another kit changes.
+            EventQueue.invokeLater(this::showStruckRows);
         }
     }
 
-    /** A marimba has more rows than fit: begin where something is struck. */
-    private void showUsedRows() {
-        List<GridMark> marks = view.model().marks();
-        if (!marks.isEmpty()) {
-            int highest = marks.stream().mapToInt(GridMark::row).min().orElse(0);
-            int lowest = marks.stream().mapToInt(GridMark::row).max().orElse(0);
-            view.scrollRectToVisible(view.cell(lowest, 0));
-            view.scrollRectToVisible(view.cell(highest, 0));
+    private static Set<Integer> rowsStruck(GridModel model) {
+        return model.marks().stream().map(GridMark::row).collect(Collectors.toSet());
+    }
+
+    /** A marimba has more rows than fit: where none that is struck is in sight, go there. */
+    private void showStruckRows() {
+        Set<Integer> rows = rowsStruck(view.model());
+        Rectangle seen = scroll.getViewport().getViewRect();
+        boolean inSight = rows.stream().anyMatch(r -> seen.intersects(wholeRow(r)));
+        if (!rows.isEmpty() && !inSight) {
+            view.scrollRectToVisible(wholeRow(Collections.max(rows)));
+            view.scrollRectToVisible(wholeRow(Collections.min(rows)));
         }
+    }
+
+    /** A row as far to the left as is in sight: going there does not turn pages. */
+    private Rectangle wholeRow(int row) {
+        Rectangle cell = view.cell(row, 0);
+        return new Rectangle(scroll.getViewport().getViewPosition().x, cell.y, 1, cell.height);
     }
 
     private void fit() {

@@ -10,24 +10,45 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import org.kitweft.kit.Kit;
+import org.kitweft.kit.Sound;
 import org.kitweft.kit.Surface;
 
 /**
  * The kit seen from above, laid into a rectangle of pixels: right is the player's right, up is away
- * from the player, and what is higher covers what is lower.
+ * from the player, and what is higher covers what is lower. To scale, but for kits of bars alone:
+ * they are so much wider than deep that they are stretched away from the player to be read.
  */
 final class KitPlan {
     /** A drum lying on its side shows its shell: this deep for its width. Common practice. */
     private static final double LYING_DEPTH = 0.72;
 
+    /**
+     * Programs of struck bars, from 0: glockenspiel, vibraphone, marimba, xylophone. Source:
+     * shared/reference/gm1-programs.csv.
+     */
+    private static final Set<Integer> BARS = Set.of(9, 11, 12, 13);
+
+    /** Of the way from one row of bars to the next: so much is bar, the rest a gap. */
+    private static final double BAR_SHARE = 0.92;
+
+    /** How long a bar is for its width where it has no other row beside it. */
+    private static final double LONE_BAR = 4;
+
+    /** Rows less apart than this are one row, in centimetres. */
+    private static final double ONE_ROW = 2;
+
+    private static final double MOST_STRETCH = 2.4;
     private static final int SAMPLES = 17;
 
     private final Kit kit;
     private final List<Surface> fromBelow;
+    private final double barLength;
     private final double scale;
+    private final double depthScale;
     private final double left;
     private final double bottom;
 
@@ -47,17 +68,36 @@ final class KitPlan {
                                                 Comparator.comparingDouble(Surface::diameter)
                                                         .reversed()))
                         .toList();
+        barLength = barLength();
         double minX = extreme(s -> s.x() - s.diameter() / 2, true);
         double maxX = extreme(s -> s.x() + s.diameter() / 2, false);
-        double minY = extreme(s -> s.y() - s.diameter() / 2, true);
-        double maxY = extreme(s -> s.y() + s.diameter() / 2, false);
-        scale =
-                Math.max(
-                        0.1,
-                        Math.min(
-                                area.getWidth() / (maxX - minX), area.getHeight() / (maxY - minY)));
+        double minY = extreme(s -> s.y() - depth(s) / 2, true);
+        double maxY = extreme(s -> s.y() + depth(s) / 2, false);
+        double highest = area.getHeight() / (maxY - minY);
+        scale = Math.max(0.1, Math.min(area.getWidth() / (maxX - minX), highest));
+        boolean stretched = kit.surfaces().stream().allMatch(KitPlan::isBar);
+        depthScale = stretched ? Math.max(scale, Math.min(scale * MOST_STRETCH, highest)) : scale;
         left = area.getCenterX() - scale * (minX + maxX) / 2;
-        bottom = area.getCenterY() + scale * (minY + maxY) / 2;
+        bottom = area.getCenterY() + depthScale * (minY + maxY) / 2;
+    }
+
+    /** Rows of bars nearly meet; a kit file says where bars are and how wide, not how long. */
+    private double barLength() {
+        List<Surface> bars = kit.surfaces().stream().filter(KitPlan::isBar).toList();
+        double apart = Double.POSITIVE_INFINITY;
+        for (Surface bar : bars) {
+            for (Surface other : bars) {
+                double rows = Math.abs(other.y() - bar.y());
+                apart = rows > ONE_ROW ? Math.min(apart, rows) : apart;
+            }
+        }
+        double widest = bars.stream().mapToDouble(Surface::diameter).max().orElse(0);
+        return Double.isInfinite(apart) ? LONE_BAR * widest : BAR_SHARE * apart;
+    }
+
+    /** From its near to its far edge, in centimetres. */
+    private double depth(Surface surface) {
+        return isBar(surface) ? barLength : surface.diameter();
     }
 
     private double extreme(ToDoubleFunction<Surface> edge, boolean least) {
@@ -79,7 +119,12 @@ final class KitPlan {
     Shape shape(Surface surface) {
         double width = surface.diameter() * scale;
         double x = left + surface.x() * scale;
-        double y = bottom - surface.y() * scale;
+        double y = bottom - surface.y() * depthScale;
+        if (isBar(surface)) {
+            double length = barLength * depthScale;
+            return new RoundRectangle2D.Double(
+                    x - width / 2, y - length / 2, width, length, width * 0.3, width * 0.3);
+        }
         if (isLying(surface)) {
             double height = width * LYING_DEPTH;
             return new RoundRectangle2D.Double(
@@ -93,12 +138,21 @@ final class KitPlan {
         return surface.limbs().stream().noneMatch(limb -> limb.isHand());
     }
 
+    /** Whether a surface is a bar of a mallet instrument. */
+    static boolean isBar(Surface surface) {
+        Sound first = surface.sounds().get(0);
+        return first.isPitched() && BARS.contains(first.program().orElseThrow());
+    }
+
     /** Where a surface is most to be seen: its name and tokens go there. */
     Point2D anchor(Surface surface) {
         return anchors.computeIfAbsent(surface, this::freest);
     }
 
-    /** The surface at a point, the highest where several lie over each other. */
+    /**
+     * The surface at a point, the highest where several lie over each other. The gap between two
+     * bars belongs to the nearer one.
+     */
     Optional<Surface> at(double x, double y) {
         Surface found = null;
         for (Surface surface : fromBelow) {
@@ -106,7 +160,22 @@ final class KitPlan {
                 found = surface;
             }
         }
-        return Optional.ofNullable(found);
+        return Optional.ofNullable(found).or(() -> barBeside(x, y));
+    }
+
+    private Optional<Surface> barBeside(double x, double y) {
+        return fromBelow.stream()
+                .filter(KitPlan::isBar)
+                .filter(
+                        bar -> {
+                            Rectangle2D box = shape(bar).getBounds2D();
+                            return box.getMinY() <= y
+                                    && y <= box.getMaxY()
+                                    && Math.abs(x - box.getCenterX()) < box.getWidth();
+                        })
+                .min(
+                        Comparator.comparingDouble(
+                                bar -> Math.abs(x - shape(bar).getBounds2D().getCenterX())));
     }
 
     /** The surface nearest to a point by its middle. */

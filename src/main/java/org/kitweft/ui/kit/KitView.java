@@ -8,6 +8,7 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Shape;
+import java.awt.event.MouseEvent;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
@@ -17,8 +18,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.kitweft.groove.Hit;
 import org.kitweft.kit.Notehead;
+import org.kitweft.kit.StaffPlace;
 import org.kitweft.kit.Surface;
 import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.theme.Inks;
@@ -33,6 +36,14 @@ final class KitView extends Painted {
     /** How wide a token would be on the kit, in centimetres. */
     private static final double TOKEN_CM = 11;
 
+    private static final double TOKEN_CM_ON_BARS = 7;
+
+    /** The size of a bar's name, relative to labels. */
+    private static final double BAR_NAME = 0.8;
+
+    /** A name may be so wide for its surface. */
+    private static final double NAME_SHARE = 0.72;
+
     private final transient Playhead playhead;
     private final transient Placing placing;
     private transient KitModel model;
@@ -42,6 +53,9 @@ final class KitView extends Painted {
     private transient Point dragPoint = new Point();
     private double factor = 1;
 
+    /** Of a token, in pixels. */
+    private double radius = UIScale.scale(13f);
+
     KitView(KitModel model, Placing placing, Playhead playhead) {
         this.model = model;
         this.placing = placing;
@@ -49,6 +63,13 @@ final class KitView extends Painted {
         this.plan = new KitPlan(model.kit(), new Rectangle2D.Double(0, 0, 1, 1));
         setFocusable(true);
         setOpaque(true);
+        setToolTipText("");
+    }
+
+    /** A bar has no room for its whole name, and some have none at all. */
+    @Override
+    public @Nullable String getToolTipText(MouseEvent event) {
+        return plan.at(event.getX(), event.getY()).map(Surface::name).orElse(null);
     }
 
     void show(KitModel other) {
@@ -74,9 +95,22 @@ final class KitView extends Painted {
     /** The token at a point. */
     Optional<Token> tokenAt(double x, double y) {
         return tokenPlaces.entrySet().stream()
-                .filter(entry -> entry.getValue().distance(x, y) <= tokenRadius())
+                .filter(entry -> entry.getValue().distance(x, y) <= radius)
                 .map(Map.Entry::getKey)
                 .reduce((first, last) -> last);
+    }
+
+    /** What each token covers. */
+    Map<Token, Rectangle2D> tokenBoxes() {
+        double r = radius;
+        Map<Token, Rectangle2D> boxes = new LinkedHashMap<>();
+        tokenPlaces.forEach(
+                (token, at) ->
+                        boxes.put(
+                                token,
+                                new Rectangle2D.Double(
+                                        at.getX() - r, at.getY() - r, 2 * r, 2 * r)));
+        return boxes;
     }
 
     /** A token follows the mouse; empty: none does. */
@@ -96,16 +130,11 @@ final class KitView extends Painted {
         if (getWidth() <= 0 || getHeight() <= 0) {
             return;
         }
-        int margin = UIScale.scale(10);
+        // How big tokens are follows from the plan, and how high the tray is from the tokens.
+        radius = radius(plan(0));
+        plan = plan(trayHeight());
+        radius = Math.min(radius, radius(plan));
         int tray = trayHeight();
-        plan =
-                new KitPlan(
-                        model.kit(),
-                        new Rectangle2D.Double(
-                                margin,
-                                margin,
-                                Math.max(10, getWidth() - 2 * margin),
-                                Math.max(10, getHeight() - tray - 2 * margin)));
         Map<Token, Point2D> places = new LinkedHashMap<>();
         for (Surface surface : plan.fromBelow()) {
             List<Token> tokens = model.on(surface);
@@ -123,27 +152,68 @@ final class KitView extends Painted {
         tokenPlaces = places;
     }
 
+    /** The kit above a tray of some height. */
+    private KitPlan plan(int tray) {
+        int margin = UIScale.scale(10);
+        double line = hasBars() ? barLine() : 0;
+        return new KitPlan(
+                model.kit(),
+                new Rectangle2D.Double(
+                        margin,
+                        margin + line,
+                        Math.max(10, getWidth() - 2 * margin),
+                        Math.max(10, getHeight() - tray - 2 * margin - 3 * line)));
+    }
+
+    private boolean hasBars() {
+        return model.kit().surfaces().stream().anyMatch(KitPlan::isBar);
+    }
+
+    private double radius(KitPlan laid) {
+        double fitting = laid.scale() * (hasBars() ? TOKEN_CM_ON_BARS : TOKEN_CM) / 2;
+        return Math.max(UIScale.scale(13f), Math.min(UIScale.scale(26f), fitting)) * factor;
+    }
+
     private double trayStart() {
         return UIScale.scale(70) * factor;
     }
 
     private double traySpacing() {
-        return tokenRadius() * 2 + UIScale.scale(8);
+        return radius * 2 + UIScale.scale(8);
     }
 
     private int trayHeight() {
-        return (int) (2 * tokenRadius() + UIScale.scale(12));
+        return (int) (2 * radius + UIScale.scale(12));
     }
 
-    private double tokenRadius() {
-        double fitting = plan.scale() * TOKEN_CM / 2;
-        return Math.max(UIScale.scale(13f), Math.min(UIScale.scale(26f), fitting)) * factor;
+    /** The height of a line of the names of bars. */
+    private double barLine() {
+        return Paints.font(BAR_NAME * Math.sqrt(factor), false).getSize2D() * 1.1;
     }
 
-    /** Where the i-th of so many signs on a surface goes: side by side, above the name. */
+    /**
+     * Where the i-th of so many signs on a surface goes: side by side, above the name; on a bar one
+     * below the other. Signs are whole, also on a surface at the edge.
+     */
     private Point2D slot(Surface surface, int i, int count) {
+        Point2D at = KitPlan.isBar(surface) ? onBar(surface, i, count) : onDrum(surface, i, count);
+        double r = radius + UIScale.scale(2f);
+        return new Point2D.Double(
+                Math.max(r, Math.min(getWidth() - r, at.getX())),
+                Math.max(r, Math.min(getHeight() - trayHeight() - r, at.getY())));
+    }
+
+    private Point2D onBar(Surface surface, int i, int count) {
+        Rectangle2D bar = plan.shape(surface).getBounds2D();
+        double room = bar.getHeight() - 2 * radius;
+        double spacing = count == 1 ? 0 : Math.min(radius * 2.1, room / (count - 1));
+        return new Point2D.Double(
+                bar.getCenterX(), bar.getCenterY() + (i - (count - 1) / 2.0) * spacing);
+    }
+
+    private Point2D onDrum(Surface surface, int i, int count) {
         Point2D anchor = plan.anchor(surface);
-        double spacing = tokenRadius() * 1.9;
+        double spacing = radius * 1.9;
         int perRow = Math.min(count, 3);
         int row = i / perRow;
         int inRow = Math.min(perRow, count - row * perRow);
@@ -168,7 +238,11 @@ final class KitView extends Painted {
                 paintSurface(g, surface, Optional.ofNullable(struck.get(surface.id())));
             }
             for (Surface surface : plan.fromBelow()) {
-                paintName(g, surface);
+                if (KitPlan.isBar(surface)) {
+                    paintBarName(g, surface);
+                } else {
+                    paintName(g, surface);
+                }
                 paintCompanions(g, surface);
             }
             paintTray(g);
@@ -229,6 +303,35 @@ final class KitView extends Painted {
                 box.getCenterX() - width / 2, box.getCenterY() - height / 2, width, height);
     }
 
+    /**
+     * The note of a bar at its end: below the bar, or above it in the row of the sharps; the octave
+     * at each C. Nothing where there is no room; the tool tip names every bar.
+     */
+    private void paintBarName(Graphics2D g, Surface bar) {
+        StaffPlace place = bar.sounds().get(0).place();
+        String name = place.letter() + (place.sharp() ? "\u266f" : "");
+        Rectangle2D box = plan.shape(bar).getBounds2D();
+        g.setFont(Paints.font(BAR_NAME * Math.sqrt(factor), false));
+        if (g.getFontMetrics().getStringBounds(name, g).getWidth() > box.getWidth() * 1.15) {
+            return;
+        }
+        g.setColor(Inks.TEXT.color());
+        double line = barLine();
+        Paints.centred(
+                g,
+                name,
+                box.getCenterX(),
+                place.sharp() ? box.getMinY() - line / 2 : box.getMaxY() + line / 2);
+        if (place.letter() == 'C' && !place.sharp()) {
+            g.setColor(Inks.QUIET.color());
+            Paints.centred(
+                    g,
+                    Integer.toString(place.octave()),
+                    box.getCenterX(),
+                    box.getMaxY() + line * 1.5);
+        }
+    }
+
     private void paintName(Graphics2D g, Surface surface) {
         double room = plan.shape(surface).getBounds2D().getWidth();
         if (room < UIScale.scale(30)) {
@@ -237,16 +340,19 @@ final class KitView extends Painted {
         boolean occupied = !model.on(surface).isEmpty() || !model.beside(surface).isEmpty();
         Point2D anchor = plan.anchor(surface);
         g.setFont(Paints.font(0.85 * Math.sqrt(factor), false));
-        String name = surface.name();
         int rows = (model.on(surface).size() + model.beside(surface).size() + 2) / 3;
         double y =
                 anchor.getY()
                         + (occupied
-                                ? tokenRadius()
+                                ? radius
                                         + UIScale.scale(2) * factor
-                                        + (Math.max(1, rows) - 1) * tokenRadius() * 1.9
+                                        + (Math.max(1, rows) - 1) * radius * 1.9
                                 : 0);
-        written(g, name, anchor.getX(), y);
+        double line = g.getFontMetrics().getHeight() * 0.95;
+        for (String part : lines(g, surface.name(), room * NAME_SHARE)) {
+            written(g, part, anchor.getX(), y);
+            y += line;
+        }
         List<String> others = new ArrayList<>();
         for (Token token : model.on(surface)) {
             token.sound()
@@ -255,12 +361,16 @@ final class KitView extends Painted {
         }
         if (!others.isEmpty()) {
             g.setFont(Paints.font(0.78 * Math.sqrt(factor), false));
-            written(
-                    g,
-                    String.join(", ", others),
-                    anchor.getX(),
-                    y + g.getFontMetrics().getHeight() * 0.95);
+            written(g, String.join(", ", others), anchor.getX(), y);
         }
+    }
+
+    /** The name, in two lines if it is wider than the room: at its comma, if it has one. */
+    private static List<String> lines(Graphics2D g, String name, double room) {
+        int comma = name.indexOf(", ");
+        return comma < 0 || g.getFontMetrics().stringWidth(name) <= room
+                ? List.of(name)
+                : List.of(name.substring(0, comma), name.substring(comma + 2));
     }
 
     /** Text with a halo, so that it can be read over edges. */
@@ -281,7 +391,7 @@ final class KitView extends Painted {
         for (int i = 0; i < beside.size(); i++) {
             Companion companion = beside.get(i);
             Point2D at = slot(surface, tokens + i, tokens + beside.size());
-            double side = tokenRadius() * 1.7;
+            double side = radius * 1.7;
             Rectangle2D square =
                     new Rectangle2D.Double(at.getX() - side / 2, at.getY() - side / 2, side, side);
             g.setColor(LimbColors.of(companion.limb()));
@@ -291,7 +401,7 @@ final class KitView extends Painted {
             g.draw(square);
             g.setColor(LimbColors.INK);
             double width = companion.text().length() > 2 ? 0.68 : 0.85;
-            g.setFont(Paints.font(1, true).deriveFont((float) (tokenRadius() * width)));
+            g.setFont(Paints.font(1, true).deriveFont((float) (radius * width)));
             Paints.centred(g, companion.text(), at.getX(), at.getY());
         }
     }
@@ -300,6 +410,7 @@ final class KitView extends Painted {
         List<Token> aside = model.aside();
         double y = getHeight() - trayHeight() / 2.0;
         g.setColor(Inks.THREAD.color());
+        g.setStroke(new BasicStroke(UIScale.scale(1f)));
         int top = getHeight() - trayHeight();
         g.drawLine(UIScale.scale(10), top, getWidth() - UIScale.scale(10), top);
         g.setColor(Inks.QUIET.color());
@@ -317,7 +428,7 @@ final class KitView extends Painted {
     }
 
     private void paintToken(Graphics2D g, Token token, Point2D at) {
-        double r = tokenRadius();
+        double r = radius;
         boolean faint = token.sound().isEmpty() && !dragged.equals(Optional.of(token));
         Color color = LimbColors.of(token.limb());
         Shape disc = new Ellipse2D.Double(at.getX() - r, at.getY() - r, 2 * r, 2 * r);

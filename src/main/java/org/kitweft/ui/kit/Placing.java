@@ -27,6 +27,7 @@ final class Placing {
     private final SessionModel session;
     private final Audition audition;
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+    private Kit kit;
     private Letter letter = Letter.R;
     private Target target = Target.ALL;
     private Optional<Surface> over = Optional.empty();
@@ -35,6 +36,17 @@ final class Placing {
     Placing(SessionModel session, Audition audition) {
         this.session = session;
         this.audition = audition;
+        this.kit = session.recipe().kit();
+        session.addListener(this::follow);
+    }
+
+    /** What was said of one kit is not true of another. */
+    private void follow() {
+        Kit now = session.recipe().kit();
+        if (!now.equals(kit)) {
+            kit = now;
+            leave();
+        }
     }
 
     void addListener(Runnable listener) {

@@ -2,6 +2,7 @@ package org.kitweft.ui.lesson;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.Insets;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.FocusAdapter;
@@ -39,6 +40,8 @@ import org.kitweft.ui.theme.Paints;
  */
 public final class LessonPanel extends JPanel {
     private static final long serialVersionUID = 1;
+    private static final int SHARE = 5;
+    private static final int WIDEST = 340;
 
     private final transient SessionModel session;
     private final JTextField title = new JTextField();
@@ -68,6 +71,15 @@ public final class LessonPanel extends JPanel {
         listen();
         session.addListener(this::follow);
         follow();
+    }
+
+    /** A fifth of what it stands in: what is beside it, lists and figures, needs the width more. */
+    @Override
+    public Dimension getPreferredSize() {
+        Dimension least = getMinimumSize();
+        int share = getParent() == null ? 0 : getParent().getWidth() / SHARE;
+        return new Dimension(
+                Math.max(least.width, Math.min(share, UIScale.scale(WIDEST))), least.height);
     }
 
     private void fill() {

@@ -7,8 +7,12 @@ import org.kitweft.sound.Mix;
 import org.kitweft.sound.Part;
 import org.kitweft.sound.Strip;
 import org.kitweft.ui.play.PlayModel;
+import org.kitweft.ui.session.Session;
+import org.kitweft.ui.session.SessionModel;
 
-/** What the mixer shows and does; the mix itself is a part of how things are played. */
+/**
+ * What the mixer shows and does; the mix itself is a part of the session, and is undone with it.
+ */
 final class MixModel {
     /** Steps of a slider: level from 0 to it, pan from minus it to it. */
     static final int FULL = 100;
@@ -21,14 +25,16 @@ final class MixModel {
                     Part.COMPING, "Comping",
                     Part.PUNCHES, "Punches");
 
+    private final SessionModel session;
     private final PlayModel play;
 
-    MixModel(PlayModel play) {
+    MixModel(SessionModel session, PlayModel play) {
+        this.session = session;
         this.play = play;
     }
 
     Mix mix() {
-        return play.settings().mix();
+        return session.session().playing().mix();
     }
 
     Strip strip(Part part) {
@@ -40,37 +46,47 @@ final class MixModel {
     }
 
     void level(Part part, int percent) {
-        change(part, strip -> strip.withLevel((double) percent / FULL));
+        turn("Level of the " + part.id(), part, s -> s.withLevel((double) percent / FULL));
     }
 
     void pan(Part part, int percent) {
-        change(part, strip -> strip.withPan((double) percent / FULL));
+        turn("Pan of the " + part.id(), part, s -> s.withPan((double) percent / FULL));
+    }
+
+    /** Ends the turning under way: what follows is undone for itself. */
+    void seal() {
+        session.seal();
     }
 
     void muted(Part part, boolean muted) {
-        change(part, strip -> strip.withMuted(muted));
+        session.edit("Mute", with(part, strip -> strip.withMuted(muted)));
     }
 
     void solo(Part part, boolean solo) {
-        change(part, strip -> strip.withSolo(solo));
+        session.edit("Solo", with(part, strip -> strip.withSolo(solo)));
     }
 
     /** As at first. */
     void reset(Part part) {
-        change(part, strip -> Mix.DEFAULT.strip(part));
+        session.edit("Reset the " + part.id(), with(part, strip -> Mix.DEFAULT.strip(part)));
     }
 
     /** All strips as at first. */
     void reset() {
-        play.change(settings -> settings.withMix(Mix.DEFAULT));
+        session.edit("Reset the mixer", with(Mix.DEFAULT));
     }
 
-    private void change(Part part, UnaryOperator<Strip> change) {
-        play.change(
-                settings ->
-                        settings.withMix(
-                                settings.mix()
-                                        .with(part, change.apply(settings.mix().strip(part)))));
+    private void turn(String name, Part part, UnaryOperator<Strip> change) {
+        session.keepEditing(name, with(part, change));
+    }
+
+    private Session with(Part part, UnaryOperator<Strip> change) {
+        return with(mix().with(part, change.apply(strip(part))));
+    }
+
+    private Session with(Mix mix) {
+        Session now = session.session();
+        return now.with(now.playing().with(mix));
     }
 
     static int levelPercent(Strip strip) {

@@ -3,6 +3,8 @@ package org.kitweft.ui.mix;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.awt.Insets;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.util.EnumMap;
 import java.util.Map;
 import javax.swing.JButton;
@@ -15,6 +17,7 @@ import net.miginfocom.swing.MigLayout;
 import org.kitweft.sound.Part;
 import org.kitweft.sound.Strip;
 import org.kitweft.ui.play.PlayModel;
+import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.theme.Inks;
 
 /** A strip for each part: level, pan, mute and solo. What is turned is heard at once. */
@@ -23,17 +26,17 @@ public final class MixerPanel extends JPanel {
     private static final String COLUMNS =
             "[]12[fill]6[right]18[fill]6[left]18[]4[]18[fill]12[left,grow]";
     private static final String CARE =
-            "Start low, raise the level only until it is comfortable, rest the ears. Ringing or dull"
-                    + " hearing mean: stop. Local rules and an audiologist come first.";
+            "Start low, raise the level only until it is comfortable, rest the ears. Ringing or"
+                    + " dull hearing mean: stop. Local rules and an audiologist come first.";
 
     private final transient MixModel model;
     private final transient Map<Part, Row> rows = new EnumMap<>(Part.class);
     private boolean following;
 
-    /** A mixer for the player. */
-    public MixerPanel(PlayModel play) {
+    /** A mixer for what a session plays. */
+    public MixerPanel(SessionModel session, PlayModel play) {
         super(new MigLayout("insets 8 12 8 12, gapy 4, wrap 9", COLUMNS));
-        this.model = new MixModel(play);
+        this.model = new MixModel(session, play);
         head();
         for (Part part : Part.values()) {
             rows.put(part, new Row(part));
@@ -120,17 +123,38 @@ public final class MixerPanel extends JPanel {
         }
 
         private void listen(JButton reset) {
-            level.addChangeListener(e -> edit(() -> model.level(part, level.getValue())));
-            pan.addChangeListener(e -> edit(() -> model.pan(part, pan.getValue())));
+            turning(level, () -> model.level(part, level.getValue()));
+            turning(pan, () -> model.pan(part, pan.getValue()));
             mute.addActionListener(e -> model.muted(part, mute.isSelected()));
             solo.addActionListener(e -> model.solo(part, solo.isSelected()));
             reset.addActionListener(e -> model.reset(part));
         }
 
-        private void edit(Runnable body) {
-            if (!following) {
-                body.run();
-            }
+        /** One drag is undone as one, and so is turning by keys until the slider is left. */
+        private void turning(JSlider slider, Runnable body) {
+            boolean[] dragged = new boolean[1];
+            slider.addChangeListener(
+                    e -> {
+                        if (following) {
+                            return;
+                        }
+                        boolean drags = slider.getValueIsAdjusting();
+                        if (drags && !dragged[0]) {
+                            model.seal();
+                        }
+                        body.run();
+                        if (!drags && dragged[0]) {
+                            model.seal();
+                        }
+                        dragged[0] = drags;
+                    });
+            slider.addFocusListener(
+                    new FocusAdapter() {
+                        @Override
+                        public void focusLost(FocusEvent event) {
+                            model.seal();
+                        }
+                    });
         }
 
         private static JToggleButton toggle(String text, String what) {

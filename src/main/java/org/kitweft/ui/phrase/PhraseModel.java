@@ -15,6 +15,7 @@ import org.kitweft.sound.Stretch;
 import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.session.Notices;
 import org.kitweft.ui.session.PhraseDraft;
+import org.kitweft.ui.session.Playing;
 import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
 
@@ -211,13 +212,20 @@ public final class PhraseModel {
             return;
         }
         if (phrase != plays()) {
-            edit(phrase ? "Play phrase" : "Play groove", s -> PhraseEdits.plays(s, phrase));
-            play(Stretch::ofAllBars); // the bars were those of the other
+            // All bars: those chosen were bars of the other.
+            edit(
+                    phrase ? "Play phrase" : "Play groove",
+                    s -> stretched(PhraseEdits.plays(s, phrase), Stretch::ofAllBars));
         }
     }
 
     private void play(UnaryOperator<Stretch> stretch) {
-        play.change(settings -> settings.withStretch(stretch.apply(settings.stretch())));
+        edit("Choose bars", s -> stretched(s, stretch));
+    }
+
+    private static Session stretched(Session session, UnaryOperator<Stretch> change) {
+        Playing playing = session.playing();
+        return session.with(playing.with(change.apply(playing.stretch())));
     }
 
     /** Plays from the chosen section to the end, from its first stroke. */

@@ -19,6 +19,7 @@ import org.kitweft.sound.Playable;
 import org.kitweft.sound.Player;
 import org.kitweft.sound.PlayerListener;
 import org.kitweft.ui.session.Notices;
+import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.task.Tasks;
 
@@ -71,7 +72,7 @@ public final class PlayModel implements AutoCloseable {
         this.playhead = playhead;
         this.eventThread = eventThread;
         this.notices = notices;
-        this.settings = PlaySettings.DEFAULT.withTempo(session.session().tempo());
+        this.settings = asEdited(PlaySettings.DEFAULT);
         session.addListener(this::follow);
     }
 
@@ -153,7 +154,7 @@ public final class PlayModel implements AutoCloseable {
         return settings;
     }
 
-    /** Changes how it plays; the tempo belongs to the session and is changed there. */
+    /** Changes how it plays; tempo, mix and bars belong to the session and are changed there. */
     public void change(UnaryOperator<PlaySettings> change) {
         PlaySettings next = change.apply(settings);
         if (!next.equals(settings)) {
@@ -187,8 +188,15 @@ public final class PlayModel implements AutoCloseable {
         }
     }
 
+    private PlaySettings asEdited(PlaySettings before) {
+        Session now = session.session();
+        return before.withTempo(now.tempo())
+                .withMix(now.playing().mix())
+                .withStretch(now.playing().stretch());
+    }
+
     private void follow() {
-        change(s -> s.withTempo(session.session().tempo()));
+        change(this::asEdited);
         Programme next = Programme.of(session);
         boolean sounds = !next.soundsLike(programme);
         programme = next;

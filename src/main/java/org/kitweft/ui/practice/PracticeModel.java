@@ -13,19 +13,22 @@ import org.kitweft.sound.Course;
 import org.kitweft.sound.PlaySettings;
 import org.kitweft.sound.Stretch;
 import org.kitweft.ui.play.PlayModel;
+import org.kitweft.ui.session.Playing;
+import org.kitweft.ui.session.PracticeChoices;
 import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
 
 /**
  * Practice as it is chosen now: it becomes the course of how things are played, and follows the
- * session's tempo. The stretch belongs to how things are played: others choose bars too. For one
- * thread, the event thread.
+ * session's tempo. Choices and stretch belong to the session, where they are undone; others choose
+ * bars too. For one thread, the event thread.
  */
 final class PracticeModel {
+    private static final String EDIT = "Practice";
+
     private final SessionModel session;
     private final PlayModel play;
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
-    private PracticeChoices choices = PracticeChoices.FIRST;
     private Optional<String> fault = Optional.empty();
 
     PracticeModel(SessionModel session, PlayModel play) {
@@ -41,17 +44,22 @@ final class PracticeModel {
     }
 
     PracticeChoices choices() {
-        return choices;
+        return session.session().playing().practice();
     }
 
     /** Changes what is chosen; heard from the next step on. */
     void change(UnaryOperator<PracticeChoices> change) {
-        PracticeChoices next = change.apply(choices);
-        if (!next.equals(choices)) {
-            choices = next;
-            apply();
-            tell();
-        }
+        session.edit(EDIT, with(playing -> playing.with(change.apply(playing.practice()))));
+    }
+
+    /** The same while a figure is turned or typed: undone as one with those before it. */
+    void turn(String what, UnaryOperator<PracticeChoices> change) {
+        session.keepEditing(what, with(playing -> playing.with(change.apply(playing.practice()))));
+    }
+
+    private Session with(UnaryOperator<Playing> change) {
+        Session now = session.session();
+        return now.with(change.apply(now.playing()));
     }
 
     /** Goes through typed steps; what is no list of tempi is told and changes nothing else. */
@@ -59,7 +67,7 @@ final class PracticeModel {
         try {
             TempoSteps steps = TempoSteps.parse(text);
             fault = Optional.empty();
-            change(c -> c.with(steps));
+            turn("Tempo steps", c -> c.with(steps));
         } catch (TextFormatException e) {
             fault = Optional.of(e.getMessage().lines().findFirst().orElse(""));
         }
@@ -95,12 +103,12 @@ final class PracticeModel {
 
     /** Which bars are looped, and at which feel. */
     Stretch stretch() {
-        return play.settings().stretch();
+        return session.session().playing().stretch();
     }
 
     /** Loops other bars, or at another feel; heard from the next step on. */
     void stretch(UnaryOperator<Stretch> change) {
-        play.change(settings -> settings.withStretch(change.apply(settings.stretch())));
+        session.edit(EDIT, with(playing -> playing.with(change.apply(playing.stretch()))));
     }
 
     /** How many bars there are to choose from. */
@@ -119,11 +127,17 @@ final class PracticeModel {
 
     /** Plays only these bars; the other end follows where they cross. */
     void firstBar(int bar) {
-        stretch(s -> s.withBars(bar, Math.max(bar, lastBar())));
+        bars(bar, Math.max(bar, lastBar()));
     }
 
     void lastBar(int bar) {
-        stretch(s -> s.withBars(Math.min(bar, firstBar()), bar));
+        bars(Math.min(bar, firstBar()), bar);
+    }
+
+    private void bars(int first, int last) {
+        session.keepEditing(
+                "Choose bars",
+                with(playing -> playing.with(playing.stretch().withBars(first, last))));
     }
 
     /** Plays only some bars, at first all there are, or all again. */
@@ -133,7 +147,7 @@ final class PracticeModel {
 
     /** What lies ahead, in one line: {@code 90 to 120 in 24 loops, 1 min 4 s}. */
     String ahead() {
-        Course course = choices.course(tempo());
+        Course course = choices().course(tempo());
         int settled = course.settled();
         if (settled == 0) {
             return "";
@@ -179,7 +193,7 @@ final class PracticeModel {
     }
 
     private void apply() {
-        Course course = choices.course(tempo());
+        Course course = choices().course(tempo());
         boolean begins = play.settings().course().equals(Course.STEADY);
         play.change(
                 settings -> {

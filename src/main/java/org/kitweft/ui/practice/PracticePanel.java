@@ -19,15 +19,17 @@ import net.miginfocom.swing.MigLayout;
 import org.kitweft.groove.Feel;
 import org.kitweft.groove.Tempo;
 import org.kitweft.ui.play.PlayModel;
-import org.kitweft.ui.practice.PracticeChoices.Way;
+import org.kitweft.ui.session.PracticeChoices;
+import org.kitweft.ui.session.PracticeChoices.Way;
 import org.kitweft.ui.session.SessionModel;
 
 /** Tempo trainer, drop-outs, a loop of some bars, half and double time. */
 public final class PracticePanel extends JPanel {
     private static final long serialVersionUID = 1;
     private static final String CARE =
-            "Raise the tempo only while everything stays loose, pause every half hour at the latest,"
-                    + " stop on pain, tingling or numbness. Local rules and a clinician come first.";
+            "Raise the tempo only while everything stays loose, pause every half hour at the"
+                    + " latest, stop on pain, tingling or numbness. Local rules and a clinician come"
+                    + " first.";
 
     private final transient PracticeModel model;
     private final transient Map<Way, JRadioButton> ways = new EnumMap<>(Way.class);
@@ -147,9 +149,12 @@ public final class PracticePanel extends JPanel {
                     group.add(button);
                     button.addActionListener(e -> model.change(c -> c.with(way)));
                 });
-        edit(rise, value -> model.change(c -> c.withRise(value).with(Way.RISE)));
-        edit(ceiling, value -> model.change(c -> c.withCeiling(new Tempo(value)).with(Way.RISE)));
-        edit(loopsEach, value -> model.change(c -> c.withLoopsEach(value)));
+        edit(rise, value -> model.turn("Rise", c -> c.withRise(value).with(Way.RISE)));
+        edit(
+                ceiling,
+                value ->
+                        model.turn("Ceiling", c -> c.withCeiling(new Tempo(value)).with(Way.RISE)));
+        edit(loopsEach, value -> model.turn("Loops", c -> c.withLoopsEach(value)));
         edit(from, model::firstBar);
         edit(to, model::lastBar);
         steps.addActionListener(e -> typed());

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import org.kitweft.explore.Choices;
 import org.kitweft.groove.Doubling;
 import org.kitweft.groove.Layer;
 import org.kitweft.groove.LetterVoicing;
@@ -39,6 +40,61 @@ final class KitChange {
     /** All sections of a phrase on another kit. */
     static PhraseDraft on(PhraseDraft draft, Kit kit) {
         return draft.mapped(section -> section.with(on(section.recipe(), kit)));
+    }
+
+    /**
+     * As a player of the other hand plays it: kit, hands and feet mirrored, so that it sounds the
+     * same and every movement is the other way round. Mirrored twice it is the same again.
+     */
+    static Recipe mirrored(Recipe recipe) {
+        Voicing before = recipe.voicing();
+        Map<Letter, LetterVoicing> letters = new EnumMap<>(Letter.class);
+        before.letters()
+                .forEach((letter, voiced) -> letters.put(letter.handsSwapped(), mirrored(voiced)));
+        List<Layer> layers =
+                before.layers().stream()
+                        .map(
+                                layer ->
+                                        new Layer(
+                                                layer.limb().opposite(),
+                                                layer.sound(),
+                                                layer.stepsPerBeat(),
+                                                layer.figure()))
+                        .toList();
+        return recipe.with(recipe.kit().mirrored())
+                .with(recipe.sticking().handsSwapped())
+                .with(new Voicing(letters, before.strokes(), layers));
+    }
+
+    private static LetterVoicing mirrored(LetterVoicing voiced) {
+        return new LetterVoicing(
+                voiced.limb().opposite(),
+                voiced.path(),
+                voiced.accents(),
+                voiced.ghosts(),
+                voiced.doublings().stream()
+                        .map(
+                                doubling ->
+                                        new Doubling(
+                                                doubling.limb().opposite(),
+                                                doubling.sound(),
+                                                doubling.accentsOnly()))
+                        .toList(),
+                voiced.tacet());
+    }
+
+    /** All sections of a phrase as a player of the other hand plays them. */
+    static PhraseDraft mirrored(PhraseDraft draft) {
+        return draft.mapped(section -> section.with(mirrored(section.recipe())));
+    }
+
+    /** What each letter chooses from goes to the other hand's letter. */
+    static Choices mirrored(Choices choices) {
+        Choices other = Choices.NONE;
+        for (Letter letter : choices.letters()) {
+            other = other.with(letter.handsSwapped(), choices.of(letter));
+        }
+        return other;
     }
 
     /** The pedals change feet when a kit is mirrored; R stays the right hand. */

@@ -52,7 +52,8 @@ public record Session(
         Lesson lesson,
         OptionalInt item,
         PhraseDraft draft,
-        Optional<Own> own) {
+        Optional<Own> own,
+        Playing playing) {
 
     /** A recipe and its role as the user made, opened or took them. */
     public record Own(Recipe recipe, Role role) {}
@@ -67,6 +68,7 @@ public record Session(
         Objects.requireNonNull(lesson, "lesson");
         Objects.requireNonNull(item, "item");
         Objects.requireNonNull(own, "own");
+        Objects.requireNonNull(playing, "playing");
         draft = draft.following(recipe, role);
         if (item.isPresent() && item.getAsInt() >= lesson.items().size()) {
             throw new IllegalArgumentException(
@@ -98,7 +100,8 @@ public record Session(
                 new Lesson("", "", List.of()),
                 OptionalInt.empty(),
                 PhraseDraft.NONE,
-                Optional.empty());
+                Optional.empty(),
+                Playing.FIRST);
     }
 
     /** The sticking, or why the text is none. */
@@ -120,7 +123,17 @@ public record Session(
             read = recipe;
         }
         return new Session(
-                other, read, tempo, role, choices, rules, lesson, item, draft, Optional.empty());
+                other,
+                read,
+                tempo,
+                role,
+                choices,
+                rules,
+                lesson,
+                item,
+                draft,
+                Optional.empty(),
+                playing);
     }
 
     /** The same with another recipe; the text follows where the sticking is another. */
@@ -128,7 +141,17 @@ public record Session(
         String written =
                 other.sticking().equals(recipe.sticking()) ? text : other.sticking().text();
         return new Session(
-                written, other, tempo, role, choices, rules, lesson, item, draft, Optional.empty());
+                written,
+                other,
+                tempo,
+                role,
+                choices,
+                rules,
+                lesson,
+                item,
+                draft,
+                Optional.empty(),
+                playing);
     }
 
     /**
@@ -146,7 +169,8 @@ public record Session(
                 lesson,
                 item,
                 draft.mapped(section -> section.with(swung(section.recipe(), percent))),
-                own.map(before -> new Own(swung(before.recipe(), percent), before.role())));
+                own.map(before -> new Own(swung(before.recipe(), percent), before.role())),
+                playing);
     }
 
     private static Recipe swung(Recipe recipe, int percent) {
@@ -166,7 +190,8 @@ public record Session(
                 lesson,
                 item,
                 draft,
-                Optional.empty());
+                Optional.empty(),
+                playing);
     }
 
     /** The same on another kit, the phrase too, each letter as it plainly is there. */
@@ -182,7 +207,28 @@ public record Session(
                 lesson,
                 item,
                 KitChange.on(draft, kit),
-                Optional.empty());
+                Optional.empty(),
+                playing);
+    }
+
+    /**
+     * The same for a player of the other hand: the kit mirrored, and what one hand or foot played
+     * given to the other, in the phrase too. It sounds the same.
+     */
+    public Session mirrored() {
+        Recipe other = KitChange.mirrored(recipe);
+        return new Session(
+                other.sticking().text(),
+                other,
+                tempo,
+                role,
+                KitChange.mirrored(choices),
+                rules,
+                lesson,
+                item,
+                KitChange.mirrored(draft),
+                Optional.empty(),
+                playing);
     }
 
     private List<Rule> withoutPins() {
@@ -205,7 +251,14 @@ public record Session(
 
     /** The same at another tempo. */
     public Session with(Tempo other) {
-        return new Session(text, recipe, other, role, choices, rules, lesson, item, draft, own);
+        return new Session(
+                text, recipe, other, role, choices, rules, lesson, item, draft, own, playing);
+    }
+
+    /** The same played otherwise. */
+    public Session with(Playing other) {
+        return new Session(
+                text, recipe, tempo, role, choices, rules, lesson, item, draft, own, other);
     }
 
     /** The same for another role. */
@@ -220,17 +273,20 @@ public record Session(
                 lesson,
                 item,
                 draft,
-                own.map(before -> new Own(before.recipe(), other)));
+                own.map(before -> new Own(before.recipe(), other)),
+                playing);
     }
 
     /** The same with other sounds to count with. */
     public Session with(Choices other) {
-        return new Session(text, recipe, tempo, role, other, rules, lesson, item, draft, own);
+        return new Session(
+                text, recipe, tempo, role, other, rules, lesson, item, draft, own, playing);
     }
 
     /** The same with exactly these rules. */
     public Session with(List<Rule> other) {
-        return new Session(text, recipe, tempo, role, choices, other, lesson, item, draft, own);
+        return new Session(
+                text, recipe, tempo, role, choices, other, lesson, item, draft, own, playing);
     }
 
     /** The same with another lesson: its items and phrases are closed, the phrase built too. */
@@ -245,12 +301,14 @@ public record Session(
                 other,
                 OptionalInt.empty(),
                 draft.withoutPlan(),
-                Optional.empty());
+                Optional.empty(),
+                playing);
     }
 
     /** The same with another lesson and the place in it. */
     public Session with(Lesson other, OptionalInt at) {
-        return new Session(text, recipe, tempo, role, choices, rules, other, at, draft, own);
+        return new Session(
+                text, recipe, tempo, role, choices, rules, other, at, draft, own, playing);
     }
 
     /** The same with the groove of an item of the lesson, to be edited. */
@@ -266,7 +324,8 @@ public record Session(
                 lesson,
                 OptionalInt.of(index),
                 draft.withOpen(OptionalInt.empty()).withPlays(false),
-                Optional.empty());
+                Optional.empty(),
+                playing);
     }
 
     /** The same with another phrase or band; what is open in it is in the grid from now on. */
@@ -283,7 +342,8 @@ public record Session(
                     lesson,
                     item,
                     other,
-                    other.open().equals(draft.open()) ? own : Optional.empty());
+                    other.open().equals(draft.open()) ? own : Optional.empty(),
+                    playing);
         }
         PlannedSection shown = other.plan().orElseThrow().sections().get(other.open().getAsInt());
         return new Session(
@@ -296,7 +356,8 @@ public record Session(
                 lesson,
                 OptionalInt.empty(),
                 other,
-                Optional.empty());
+                Optional.empty(),
+                playing);
     }
 
     /** The same, with what is in the grid now only heard there: it has not been taken yet. */
@@ -316,7 +377,8 @@ public record Session(
     }
 
     private Session withOwn(Optional<Own> other) {
-        return new Session(text, recipe, tempo, role, choices, rules, lesson, item, draft, other);
+        return new Session(
+                text, recipe, tempo, role, choices, rules, lesson, item, draft, other, playing);
     }
 
     /**

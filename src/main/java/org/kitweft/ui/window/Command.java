@@ -32,6 +32,7 @@ enum Command {
     PLAIN_VOICING(Group.EDIT, ""),
 
     LEFT_HANDED(Group.KIT, "", true),
+    MIRROR_KIT(Group.KIT, ""),
     OPEN_KIT(Group.KIT, ""),
 
     PLAY(Group.PLAY, "SPACE"),

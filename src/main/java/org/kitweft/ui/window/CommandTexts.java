@@ -68,7 +68,13 @@ final class CommandTexts {
     /** A key in words: {@code Ctrl+Shift+S}. */
     static String words(KeyStroke key) {
         String modifiers = InputEvent.getModifiersExText(key.getModifiers());
-        String name = KeyEvent.getKeyText(key.getKeyCode());
+        String name =
+                switch (key.getKeyCode()) {
+                    // As they stand on the keys, not as the JDK calls them.
+                    case KeyEvent.VK_EQUALS -> "=";
+                    case KeyEvent.VK_MINUS -> "-";
+                    default -> KeyEvent.getKeyText(key.getKeyCode());
+                };
         return modifiers.isEmpty() ? name : modifiers + "+" + name;
     }
 }

@@ -17,9 +17,19 @@ import javax.swing.JMenuItem;
  */
 final class Commands {
     private final CommandTexts texts = new CommandTexts();
+    private final Runnable before;
     private final Map<Command, Action> actions = new EnumMap<>(Command.class);
     private final Map<Command, BooleanSupplier> enabled = new EnumMap<>(Command.class);
     private final Map<Command, BooleanSupplier> ticked = new EnumMap<>(Command.class);
+
+    /**
+     * No commands as yet.
+     *
+     * @param before is run before each command, whoever gives it
+     */
+    Commands(Runnable before) {
+        this.before = before;
+    }
 
     /** Says what a command does. */
     void on(Command command, Runnable body) {
@@ -29,6 +39,7 @@ final class Commands {
 
                     @Override
                     public void actionPerformed(ActionEvent event) {
+                        before.run();
                         body.run();
                         refresh();
                     }

@@ -3,19 +3,21 @@ package org.kitweft.ui.window;
 import java.awt.Component;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import javax.swing.JButton;
 import javax.swing.JCheckBox;
+import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
-import javax.swing.JSpinner;
-import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
 import org.kitweft.groove.Phrase;
 import org.kitweft.sound.Part;
 import org.kitweft.sound.PlaySettings;
+import org.kitweft.ui.theme.Inks;
 
 /** Asks how long an exported file is to be and who is in it. */
 final class ExportDialog extends JPanel {
@@ -28,10 +30,11 @@ final class ExportDialog extends JPanel {
 
     private final transient Phrase phrase;
     private final transient PlaySettings heard;
-    private final JSpinner choruses;
-    private final JSpinner countIn;
+    private final NumberField choruses;
+    private final NumberField countIn;
     private final Map<Part, JCheckBox> parts = new EnumMap<>(Part.class);
     private final JLabel length = new JLabel();
+    private final JButton choose = new JButton("Choose the file…");
 
     /**
      * @param phrase all that plays
@@ -43,15 +46,12 @@ final class ExportDialog extends JPanel {
         this.phrase = phrase;
         this.heard = heard;
         ExportChoices first = ExportChoices.proposed(heard);
-        choruses =
-                new JSpinner(
-                        new SpinnerNumberModel(
-                                first.choruses(), 1, ExportChoices.MOST_CHORUSES, 1));
+        choruses = new NumberField("Choruses", first.choruses(), 1, ExportChoices.MOST_CHORUSES);
         countIn =
-                new JSpinner(
-                        new SpinnerNumberModel(
-                                first.countInBars(), 0, PlaySettings.MOST_COUNT_IN, 1));
-        choruses.setToolTipText("How often the bars are played; with tempo steps, at each of them");
+                new NumberField(
+                        "Count-in, bars", first.countInBars(), 0, PlaySettings.MOST_COUNT_IN);
+        choruses.setToolTipText(
+                "How often the bars are played, 1 to 999; with tempo steps, at each of them");
         countIn.setToolTipText("Bars of click before the first, 0 to 8");
         row("Choruses", 'C', choruses);
         row("Count-in, bars", 'n', countIn);
@@ -65,18 +65,17 @@ final class ExportDialog extends JPanel {
                         });
         add(new JLabel("Length"));
         add(length);
-        choruses.addChangeListener(e -> follow());
-        countIn.addChangeListener(e -> follow());
+        choruses.onChange(this::follow);
+        countIn.onChange(this::follow);
         follow();
     }
 
-    private void row(String text, char mnemonic, JSpinner spinner) {
+    private void row(String text, char mnemonic, NumberField field) {
         JLabel label = new JLabel(text);
         label.setDisplayedMnemonic(mnemonic);
-        label.setLabelFor(spinner);
-        spinner.getAccessibleContext().setAccessibleName(text);
+        label.setLabelFor(field);
         add(label);
-        add(spinner);
+        add(field);
     }
 
     private JPanel parts(ExportChoices first, boolean band) {
@@ -106,26 +105,44 @@ final class ExportDialog extends JPanel {
                         in.add(part);
                     }
                 });
-        return new ExportChoices((Integer) choruses.getValue(), (Integer) countIn.getValue(), in);
+        return new ExportChoices(choruses.typed().orElseThrow(), countIn.typed().orElseThrow(), in);
+    }
+
+    /** What cannot be exported as it is typed, and what could; empty if all can. */
+    Optional<String> fault() {
+        return choruses.fault().or(countIn::fault);
     }
 
     private void follow() {
-        length.setText(choices().lengthText(phrase, heard) + ", then ringing out");
+        Optional<String> fault = fault();
+        length.setText(
+                fault.map(line -> "⚠ " + line)
+                        .orElseGet(
+                                () -> choices().lengthText(phrase, heard) + ", then ringing out"));
+        length.setForeground((fault.isPresent() ? Inks.FAULT : Inks.TEXT).color());
+        for (NumberField field : List.of(choruses, countIn)) {
+            field.putClientProperty(
+                    "JComponent.outline", field.fault().isPresent() ? "error" : null);
+        }
+        choose.setEnabled(fault.isEmpty());
     }
 
     /** Asks; empty if the user thought better of it. */
     Optional<ExportChoices> ask(Component owner, String title) {
-        Object[] answers = {"Choose the file…", "Cancel"};
-        int answer =
-                JOptionPane.showOptionDialog(
-                        owner,
+        JButton cancel = new JButton("Cancel");
+        JOptionPane pane =
+                new JOptionPane(
                         this,
-                        title,
-                        JOptionPane.DEFAULT_OPTION,
                         JOptionPane.PLAIN_MESSAGE,
+                        JOptionPane.DEFAULT_OPTION,
                         null,
-                        answers,
-                        answers[0]);
-        return answer == 0 ? Optional.of(choices()) : Optional.empty();
+                        new Object[] {choose, cancel},
+                        choose);
+        choose.addActionListener(e -> pane.setValue(choose));
+        cancel.addActionListener(e -> pane.setValue(cancel));
+        JDialog dialog = pane.createDialog(owner, title);
+        dialog.setVisible(true);
+        dialog.dispose();
+        return choose.equals(pane.getValue()) ? Optional.of(choices()) : Optional.empty();
     }
 }

@@ -26,6 +26,9 @@ import org.kitweft.ui.task.Tasks;
  * thread.
  */
 final class HandoutCommands {
+    /** Stands over the handout of a lesson that has no title. */
+    static final String UNTITLED = "Lesson";
+
     private final Component owner;
     private final SessionModel session;
     private final HandoutPage page;
@@ -82,8 +85,14 @@ final class HandoutCommands {
         }
     }
 
-    void pdf() {
+    /** The lesson with a heading: a page that somebody else finds says what it is. */
+    private Lesson lesson() {
         Lesson lesson = session.session().lesson();
+        return lesson.title().isBlank() ? lesson.withTitle(UNTITLED) : lesson;
+    }
+
+    void pdf() {
+        Lesson lesson = lesson();
         if (hasItems(lesson)) {
             files.toSave("Save handout", "PDF document", lesson.title(), "pdf")
                     .ifPresent(this::pdf);
@@ -92,7 +101,7 @@ final class HandoutCommands {
 
     /** Writes without asking; a file that exists is replaced. */
     void pdf(Path path) {
-        Lesson lesson = session.session().lesson();
+        Lesson lesson = lesson();
         HandoutSettings settings = page.settings();
         tasks.run(
                 StatusBar.WRITING + path.getFileName(),
@@ -113,7 +122,7 @@ final class HandoutCommands {
 
     /** Asks for the printer and prints. */
     void print() {
-        Lesson lesson = session.session().lesson();
+        Lesson lesson = lesson();
         if (!hasItems(lesson)) {
             return;
         }
@@ -143,7 +152,8 @@ final class HandoutCommands {
         boolean any = !lesson.items().isEmpty() || !lesson.phrases().isEmpty();
         if (!any) {
             notices.fault(
-                    "The lesson has no items yet: add the groove to it first, then make the handout.");
+                    "The lesson has no items yet: add the groove to it first, then make the"
+                            + " handout.");
         }
         return any;
     }

@@ -35,6 +35,7 @@ final class HandoutForm extends JPanel {
         super(new MigLayout("insets 14 18 6 18, gapx 12, gapy 7, wrap 2", "[right][grow,fill]"));
         before = settings;
         title.setText(lessonTitle);
+        title.putClientProperty("JTextField.placeholderText", HandoutCommands.UNTITLED);
         nameLine.setText(settings.nameLine());
         footer.setText(settings.footer());
         a4.setSelected(settings.paper() == Paper.A4);
@@ -52,7 +53,9 @@ final class HandoutForm extends JPanel {
     }
 
     private void explain() {
-        title.setToolTipText("Stands over the first page; it is the title of the lesson");
+        title.setToolTipText(
+                "Stands over the first page; it is the title of the lesson. Empty: "
+                        + HandoutCommands.UNTITLED);
         nameLine.setToolTipText("Stands before the line for a name; empty: no such line");
         footer.setToolTipText("Stands at the foot of each page");
         a4.setToolTipText("210 by 297 mm");

@@ -4,6 +4,8 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Window;
+import java.util.Arrays;
+import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -19,6 +21,9 @@ import org.kitweft.ui.theme.Paints;
 
 /** Keys at a glance, care for ears and joints, and about the program; made when asked for. */
 final class HelpDialogs {
+    /** Signs of a line; what is longer goes on in the next, so that all columns are in sight. */
+    private static final int LONG = 32;
+
     private final Window owner;
     private final CommandTexts texts = new CommandTexts();
 
@@ -27,6 +32,13 @@ final class HelpDialogs {
     }
 
     void keys() {
+        JScrollPane scroll = new JScrollPane(keyTable());
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        show("Keys", scroll);
+    }
+
+    /** All keys: those of the menus, and those that parts of the window have. */
+    JPanel keyTable() {
         JPanel panel =
                 new JPanel(
                         new MigLayout(
@@ -37,14 +49,15 @@ final class HelpDialogs {
         JPanel right = column();
         for (Command.Group group : Command.Group.values()) {
             JPanel target = group.ordinal() < 3 ? left : right;
-            heading(target, texts.text(group));
-            for (Command command : Command.values()) {
-                if (command.group() == group && command.key().isPresent()) {
-                    row(
-                            target,
-                            CommandTexts.words(texts.key(command).orElseThrow()),
-                            texts.text(command).replace("…", ""));
-                }
+            List<Command> commands = withKeys(group);
+            if (!commands.isEmpty()) {
+                heading(target, texts.text(group));
+            }
+            for (Command command : commands) {
+                row(
+                        target,
+                        CommandTexts.words(texts.key(command).orElseThrow()),
+                        texts.text(command).replace("…", ""));
             }
         }
         JPanel kit = column();
@@ -70,25 +83,30 @@ final class HelpDialogs {
         for (ListKeys.Told told : ListKeys.TOLD) {
             row(kit, told.key(), told.text());
         }
-        heading(kit, "In the lesson");
-        row(kit, "Enter", "open the item or phrase");
-        row(kit, "Alt+Up, Alt+Down", "move it");
-        heading(kit, "On the phrase");
-        row(kit, "M, A", "make one of the sticking, add the groove");
-        row(kit, "Left, Right", "choose a section");
-        row(kit, "Alt+Left, Alt+Right", "move it");
-        row(kit, "+, -", "a bar more, a bar less");
-        row(kit, "T, F, P", "time, fill, punch");
-        row(kit, "Enter", "open it in the grid, or close it");
-        row(kit, "L", "play it alone, or all again");
-        row(kit, "Delete", "take it out");
-        panel.setLayout(new MigLayout("insets 14 18 14 18, gapx 36", "[][][]", "[top]"));
+        heading(left, "In the lesson");
+        row(left, "Enter", "open the item or phrase");
+        row(left, "Alt+Up, Alt+Down", "move it");
+        heading(left, "On the phrase");
+        row(left, "M, A", "make one of the sticking, add the groove");
+        row(left, "Left, Right", "choose a section");
+        row(left, "Alt+Left, Alt+Right", "move it");
+        row(left, "+, -", "a bar more, a bar less");
+        row(left, "T, F, P", "time, fill, punch");
+        row(left, "Enter", "open it in the grid, or close it");
+        row(left, "L", "play it alone, or all again");
+        row(left, "Delete", "take it out");
+        panel.setLayout(new MigLayout("insets 12 16 12 16, gapx 22", "[][][]", "[top]"));
         panel.add(left);
         panel.add(right);
         panel.add(kit);
-        JScrollPane scroll = new JScrollPane(panel);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
-        show("Keys", scroll);
+        return panel;
+    }
+
+    /** The commands of a menu that have a key; of some menus none has. */
+    private static List<Command> withKeys(Command.Group group) {
+        return Arrays.stream(Command.values())
+                .filter(command -> command.group() == group && command.key().isPresent())
+                .toList();
     }
 
     private static JPanel column() {
@@ -105,7 +123,11 @@ final class HelpDialogs {
         JLabel label = new JLabel(key);
         Paints.type(label, 100, true);
         column.add(label);
-        column.add(new JLabel(text));
+        int cut = text.length() > LONG ? text.lastIndexOf(' ', LONG) : text.length();
+        column.add(new JLabel(text.substring(0, cut)));
+        if (cut < text.length()) {
+            column.add(new JLabel(text.substring(cut + 1)), "skip");
+        }
     }
 
     void care() {
@@ -163,7 +185,7 @@ final class HelpDialogs {
         dialog.pack();
         Dimension most = dialog.getToolkit().getScreenSize();
         dialog.setSize(
-                Math.min(dialog.getWidth(), most.width * 9 / 10),
+                Math.min(dialog.getWidth(), most.width * 19 / 20),
                 Math.min(dialog.getHeight(), most.height * 9 / 10));
         dialog.setLocationRelativeTo(owner);
         dialog.setVisible(true);

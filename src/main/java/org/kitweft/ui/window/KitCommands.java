@@ -59,8 +59,21 @@ final class KitCommands {
         return session.recipe().kit().leftHanded();
     }
 
+    /** Kit, hands and feet: a left-handed player does everything the other way round. */
     void toggleLeftHanded() {
-        session.edit("Left-handed", session.session().on(session.recipe().kit().mirrored()));
+        session.edit("Left-handed", session.session().mirrored());
+        notices.note(
+                isLeftHanded()
+                        ? "Set up for a left-handed player: the left hand leads where the right one"
+                                + " did."
+                        : "Set up for a right-handed player: the right hand leads where the left"
+                                + " one did.");
+    }
+
+    /** The kit alone: for who plays open-handed, each hand on its own side. */
+    void mirrorKit() {
+        session.edit("Mirror the kit", session.session().on(session.recipe().kit().mirrored()));
+        notices.note("The kit is mirrored; each hand keeps its strokes and sounds.");
     }
 
     void open() {

@@ -40,8 +40,8 @@ public final class MainWindow {
     private static final System.Logger LOG = System.getLogger(MainWindow.class.getName());
 
     private final JFrame frame = new JFrame("Kitweft");
-    private final Commands commands = new Commands();
     private final StatusBar status = new StatusBar();
+    private final Commands commands = new Commands(status::settle);
     private final Playhead playhead = new Playhead();
     private final Looks looks;
     private final SwingTasks tasks;
@@ -66,9 +66,13 @@ public final class MainWindow {
         looks = new Looks(settings.theme(), settings.zoom());
         tasks = new SwingTasks(status);
         this.session = session;
-        session.begin(session.session().with(new Tempo(settings.tempo())));
+        // The first to hear of an edit: what others say about it stands.
+        session.addListener(status::settle);
+        Session first = session.session();
+        session.begin(
+                first.with(new Tempo(settings.tempo()))
+                        .with(first.playing().with(MixText.parse(settings.mix()))));
         play = new PlayModel(session, playhead, EventQueue::invokeLater, status, tasks);
-        play.change(s -> s.withMix(MixText.parse(settings.mix())));
         desk = new LessonDesk(session);
         files = new FileDialogs(frame, settings.folder());
         lessons = new LessonCommands(frame, session, desk, files, tasks, status);
@@ -236,6 +240,7 @@ public final class MainWindow {
         commands.on(Command.STROKES_BACK, this::strokesBack);
         commands.on(Command.PLAIN_VOICING, this::plainVoicing);
         commands.on(Command.LEFT_HANDED, kits::toggleLeftHanded);
+        commands.on(Command.MIRROR_KIT, kits::mirrorKit);
         commands.on(Command.OPEN_KIT, kits::open);
         commands.on(Command.PLAY, this::playUnlessTyping);
         commands.on(Command.PLAY_ALWAYS, play::toggle);

@@ -3,7 +3,6 @@ package org.kitweft.ui.window;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Component;
-import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.Graphics;
 import java.awt.Insets;
@@ -134,7 +133,12 @@ final class Panels extends JPanel {
         sticking = new StickingBar(session, status, chooser);
         kit = new KitPanel(session, playhead, play::audition);
         groove = new GrooveGrid(session, playhead);
-        groove.onWays(status::note);
+        groove.onWays(
+                words -> {
+                    status.settle();
+                    status.hint(words);
+                },
+                status::hint);
         transport = new TransportBar(session, play, System::nanoTime);
         staff =
                 new StaffPanel(
@@ -275,7 +279,7 @@ final class Panels extends JPanel {
     }
 
     private Tab mixer() {
-        MixerPanel panel = new MixerPanel(play);
+        MixerPanel panel = new MixerPanel(session, play);
         return new Tab(scrolling(panel), panel::focusTarget);
     }
 
@@ -359,7 +363,6 @@ final class Panels extends JPanel {
 
     private LessonPanel makeLesson() {
         LessonPanel made = new LessonPanel(session);
-        made.setPreferredSize(UIScale.scale(new Dimension(290, 100)));
         made.setVisible(false);
         middle.add(made, BorderLayout.EAST);
         lesson = () -> made;

@@ -12,7 +12,12 @@ import org.kitweft.ui.task.SwingTasks;
 import org.kitweft.ui.task.Tasks;
 import org.kitweft.ui.theme.Inks;
 
-/** The last line of the window: what happened, what went wrong, how far long work is. */
+/**
+ * The last line of the window: what happened, what went wrong, how far long work is.
+ *
+ * <p>The newest message stands. A fault goes with the next edit or command, for then its cause is
+ * gone or somebody has seen it; a hint never covers a message that nobody has acted on since.
+ */
 final class StatusBar extends JPanel implements Notices, SwingTasks.Display {
     private static final long serialVersionUID = 1;
     private static final int STEPS = 1000;
@@ -25,6 +30,8 @@ final class StatusBar extends JPanel implements Notices, SwingTasks.Display {
     private final JProgressBar progress = new JProgressBar(0, STEPS);
     private final JButton stop = new JButton("Stop");
     private transient Tasks.Running running = () -> {};
+    private boolean atFault;
+    private boolean settled = true;
 
     StatusBar() {
         super(new MigLayout("insets 2 12 4 12, gap 8, hidemode 3", "[grow,fill][][][]", "[22!]"));
@@ -43,12 +50,32 @@ final class StatusBar extends JPanel implements Notices, SwingTasks.Display {
     public void note(String text) {
         show(text);
         line.setForeground(Inks.QUIET.color());
+        atFault = false;
+        settled = text.isEmpty();
     }
 
     @Override
     public void fault(String text) {
         show("⚠ " + text);
         line.setForeground(Inks.FAULT.color());
+        atFault = true;
+        settled = false;
+    }
+
+    /** Says something of use that nobody asked for, where nothing newer stands. */
+    void hint(String text) {
+        if (settled) {
+            note(text);
+            settled = true;
+        }
+    }
+
+    /** Somebody has done something: a fault is a thing of the past, other messages may be. */
+    void settle() {
+        if (atFault) {
+            note("");
+        }
+        settled = true;
     }
 
     private void show(String text) {

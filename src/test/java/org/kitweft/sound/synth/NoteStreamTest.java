@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -60,6 +62,15 @@ class NoteStreamTest {
             // What is left is the room: the synthesizer's reverberation.
             assertThat(loudest(samples)).isBetween(0f, before / 10);
         }
+    }
+
+    /** On the first start the JDK makes a folder for its preferences: no news for a musician. */
+    @Test
+    void whatTheSynthesizerKeepsInPreferencesIsNoNews() throws IOException {
+        NoteStream.open(ImpulseBank.bank()).close();
+        Logger preferences = Logger.getLogger("java.util.prefs");
+        assertThat(preferences.isLoggable(Level.INFO)).isFalse();
+        assertThat(preferences.isLoggable(Level.WARNING)).isTrue();
     }
 
     private static float loudest(float[] samples) {

@@ -50,7 +50,7 @@ class WaveFileTest {
         }
     }
 
-    // Issue 2, "Must show": within one sample of its ideal place over 64 bars.
+    // Our own demand: within one sample of its ideal place over 64 bars.
     @Test
     void sixtyFourBarsOfSixteenthsAt97LandOnTheirSamples() throws Exception {
         Timeline timeline =

@@ -13,7 +13,7 @@ import org.kitweft.ui.session.Session;
 
 class CountLinesTest {
 
-    /** The numbers of issue 2: eight strokes, four drums for each hand. */
+    /** Eight strokes, four drums for each hand: 2 to the 8th, 4 squared, 4 to the 8th. */
     @Test
     void theFourDrumsExampleCountsAsAgreed() {
         Session opening = Session.opening();

@@ -25,7 +25,7 @@ class ExploringTest {
     private final Kit kit = session.recipe().kit();
     private final Exploring exploring = new Exploring(session, Tasks.DIRECT);
 
-    /** The numbers of issue 2: eight strokes, four drums for each hand. */
+    /** Eight strokes, four drums for each hand: 2 to the 8th, 4 squared, 4 to the 8th. */
     @BeforeEach
     void fourDrums() {
         Choices choices =

@@ -52,6 +52,23 @@ class KitPlanTest {
                 .isLessThan(plan.anchor(surface(kit, "snare")).getY());
     }
 
+    /** A token that is dropped between two bars lands on one of them. */
+    @ParameterizedTest
+    @ValueSource(strings = {"marimba", "vibraphone"})
+    void barsLieSideBySideWithoutHolesBetween(String name) {
+        Kit kit = BuiltInKits.load(name);
+        KitPlan plan = new KitPlan(kit, AREA);
+        Rectangle2D lowest = plan.shape(surface(kit, "f-3")).getBounds2D();
+        Rectangle2D next = plan.shape(surface(kit, "g-3")).getBounds2D();
+        assertThat(lowest.getHeight()).isGreaterThan(3 * lowest.getWidth());
+        assertThat(next.getMinX()).isGreaterThan(lowest.getMaxX());
+        for (double x = lowest.getCenterX(); x <= next.getCenterX(); x++) {
+            Surface nearer =
+                    surface(kit, x < (lowest.getCenterX() + next.getCenterX()) / 2 ? "f-3" : "g-3");
+            assertThat(plan.at(x, lowest.getCenterY())).contains(nearer);
+        }
+    }
+
     @ParameterizedTest(name = "from {0} {1},{2}: {3}")
     @CsvSource({
         "snare, -1, 0, hi-hat",
@@ -101,6 +118,18 @@ class KitPlanTest {
                 .extracting(Object::toString)
                 .containsExactly("ride.bow");
         assertThat(heard).hasToString("ride.bow");
+    }
+
+    @Test
+    void whatWasSaidOfOneKitIsForgottenOnAnother() {
+        SessionModel session = new SessionModel(Session.opening());
+        Placing placing = new Placing(session, (kit, sound) -> {});
+        placing.hover(surface(session.recipe().kit(), "ride"));
+        placing.place(false);
+        assertThat(placing.said()).isEqualTo("R plays Ride");
+        session.edit("Kit", session.session().on(BuiltInKits.load("timpani")));
+        assertThat(placing.said()).isEmpty();
+        assertThat(placing.over()).isEmpty();
     }
 
     @Test

@@ -2,6 +2,7 @@ package org.kitweft.ui.mix;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import javax.swing.JSlider;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -14,6 +15,7 @@ import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.session.Notices;
 import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
+import org.kitweft.ui.theme.Theme;
 
 class MixModelTest {
     private static final Notices NOBODY =
@@ -30,10 +32,9 @@ class MixModelTest {
             };
 
     private final FakePlayer player = new FakePlayer();
-    private final PlayModel play =
-            new PlayModel(
-                    new SessionModel(Session.opening()), new Playhead(), Runnable::run, NOBODY);
-    private final MixModel model = new MixModel(play);
+    private final SessionModel session = new SessionModel(Session.opening());
+    private final PlayModel play = new PlayModel(session, new Playhead(), Runnable::run, NOBODY);
+    private final MixModel model = new MixModel(session, play);
 
     @Test
     void whatIsTurnedReachesThePlayerAndResetBringsItBack() {
@@ -49,6 +50,38 @@ class MixModelTest {
                 .isEqualTo(Mix.DEFAULT.strip(Part.BASS));
         model.reset();
         assertThat(player.settings().mix()).isEqualTo(Mix.DEFAULT);
+    }
+
+    /** A drag of the fader tells many levels; it is one edit. */
+    @Test
+    void aDragOfAFaderIsUndoneAsOne() {
+        play.attach(player);
+        JSlider level = levelOfDrums();
+        int first = level.getValue();
+        for (int goal : new int[] {20, 80}) {
+            level.setValueIsAdjusting(true);
+            for (int value = 30; value != goal; value += Integer.signum(goal - value)) {
+                level.setValue(value);
+            }
+            level.setValue(goal);
+            level.setValueIsAdjusting(false);
+        }
+        assertThat(player.settings().mix().strip(Part.DRUMS).level()).isEqualTo(0.8);
+        assertThat(session.undoName()).contains("Level of the drums");
+        session.undo();
+        assertThat(player.settings().mix().strip(Part.DRUMS).level()).isEqualTo(0.2);
+        assertThat(level.getValue()).isEqualTo(20);
+        session.undo();
+        assertThat(player.settings().mix()).isEqualTo(Mix.DEFAULT);
+        assertThat(level.getValue()).isEqualTo(first);
+        assertThat(session.undoName()).isEmpty();
+        session.redo();
+        assertThat(player.settings().mix().strip(Part.DRUMS).level()).isEqualTo(0.2);
+    }
+
+    private JSlider levelOfDrums() {
+        Theme.LIGHT.install(100);
+        return (JSlider) new MixerPanel(session, play).focusTarget();
     }
 
     @Test

@@ -18,8 +18,9 @@ import org.kitweft.sound.Stretch;
 import org.kitweft.ui.play.FakePlayer;
 import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.play.Playhead;
-import org.kitweft.ui.practice.PracticeChoices.Way;
 import org.kitweft.ui.session.Notices;
+import org.kitweft.ui.session.PracticeChoices;
+import org.kitweft.ui.session.PracticeChoices.Way;
 import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
 
@@ -48,6 +49,23 @@ class PracticeModelTest {
 
     private void tempo(int beatsPerMinute) {
         session.edit("Tempo", session.session().with(new Tempo(beatsPerMinute)));
+    }
+
+    @Test
+    void practiceIsUndoneLikeOtherEdits() {
+        model.change(c -> c.with(Way.RISE));
+        model.turn("Rise", c -> c.withRise(4));
+        model.turn("Rise", c -> c.withRise(3));
+        model.stretch(s -> s.with(Feel.HALF_TIME));
+        assertThat(play.settings().stretch().feel()).isEqualTo(Feel.HALF_TIME);
+        session.undo();
+        assertThat(play.settings().stretch()).isEqualTo(Stretch.WHOLE);
+        assertThat(model.choices().rise()).isEqualTo(3);
+        session.undo();
+        assertThat(model.choices()).isEqualTo(PracticeChoices.FIRST.with(Way.RISE));
+        session.undo();
+        assertThat(model.choices()).isEqualTo(PracticeChoices.FIRST);
+        assertThat(course()).isEqualTo(Course.STEADY);
     }
 
     @Test

@@ -5,11 +5,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.kitweft.explore.Choices;
+import org.kitweft.explore.rule.Rule;
+import org.kitweft.groove.Figure;
+import org.kitweft.groove.Layer;
 import org.kitweft.groove.PhrasePlan;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Tempo;
 import org.kitweft.kit.BuiltInKits;
+import org.kitweft.kit.Limb;
 import org.kitweft.kit.SoundName;
 import org.kitweft.pattern.Letter;
 import org.kitweft.pattern.Sticking;
@@ -116,6 +126,41 @@ class SessionModelTest {
         Session left = model.session().on(model.recipe().kit().mirrored());
         assertThat(left.recipe().weave().conflicts()).isEmpty();
         assertThat(left.recipe().weave().hits()).hasSameSizeAs(model.groove().hits());
+    }
+
+    /** A left-handed player does with each limb what a right-handed one does with its opposite. */
+    @ParameterizedTest
+    @ValueSource(strings = {">R (L) R R >L R (L) (L)", "RLRR LRLL K lR H", "RBLB"})
+    void leftHandedEveryLimbPlaysWhatItsOppositePlayed(String sticking) {
+        Session session = Session.opening();
+        Recipe recipe = session.recipe().with(Sticking.parse(sticking));
+        recipe =
+                StrokeEdits.addLayer(
+                        StrokeEdits.moveStroke(recipe, 0, new SoundName("ride", "bell")),
+                        new Layer(
+                                Limb.LEFT_FOOT,
+                                new SoundName("hi-hat", "foot"),
+                                2,
+                                Figure.parse("- x")));
+        Session right =
+                session.with(recipe)
+                        .with(Choices.NONE.with("R=ride,hi-hat", recipe.kit()))
+                        .with(List.of(new Rule.Pin(0, new SoundName("ride", "bell"))));
+        Session left = right.mirrored();
+        assertThat(left.recipe().kit()).isEqualTo(recipe.kit().mirrored());
+        assertThat(left.choices().letters()).containsExactly(Letter.L);
+        assertThat(left.rules()).isEqualTo(right.rules());
+        assertThat(strokes(left, UnaryOperator.identity()))
+                .isEqualTo(strokes(right, Limb::opposite));
+        assertThat(left.recipe().weave().conflicts())
+                .hasSameSizeAs(right.recipe().weave().conflicts());
+        assertThat(left.mirrored()).isEqualTo(right);
+    }
+
+    private static Set<String> strokes(Session session, UnaryOperator<Limb> limb) {
+        return session.recipe().weave().hits().stream()
+                .map(hit -> hit.start() + " " + limb.apply(hit.limb()) + " " + hit.sound())
+                .collect(Collectors.toSet());
     }
 
     @Test

@@ -6,14 +6,19 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.awt.Component;
 import java.awt.Container;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import javax.swing.JCheckBox;
+import javax.swing.JFormattedTextField;
+import javax.swing.JLabel;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.kitweft.band.BandNote;
 import org.kitweft.band.BandPart;
 import org.kitweft.groove.Feel;
@@ -29,8 +34,14 @@ import org.kitweft.sound.Playable;
 import org.kitweft.sound.Stretch;
 import org.kitweft.sound.Timeline;
 import org.kitweft.sound.Track;
+import org.kitweft.ui.theme.Theme;
 
 class ExportChoicesTest {
+    @BeforeAll
+    static void theme() {
+        Theme.LIGHT.install(100);
+    }
+
     private static final Phrase PHRASE = Phrases.of("RLRR LRLL", 2);
     private static final PlaySettings HEARD = PlaySettings.DEFAULT.withTempo(new Tempo(60));
 
@@ -130,6 +141,44 @@ class ExportChoicesTest {
         assertThat(offered(alone)).containsExactly("drums", "click");
         assertThat(offered(together))
                 .containsExactly("drums", "click", "bass", "comping", "punches");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"5000", "0", "-3", "2.5", "many", "", "99999999999"})
+    void aNumberOfChorusesThatCannotBeIsToldAndStaysAsTyped(String typed) {
+        ExportDialog dialog = new ExportDialog(PHRASE, HEARD, false);
+        JFormattedTextField field = choruses(dialog);
+        field.setText(typed);
+        assertThat(dialog.fault()).contains("Choruses: 1 to 999");
+        assertThat(texts(dialog)).contains("⚠ Choruses: 1 to 999");
+        assertThat(field.getText()).isEqualTo(typed);
+    }
+
+    @Test
+    void whatIsTypedCountsAtOnce() {
+        ExportDialog dialog = new ExportDialog(PHRASE, HEARD, false);
+        choruses(dialog).setText("5000");
+        choruses(dialog).setText("12");
+        assertThat(dialog.fault()).isEmpty();
+        assertThat(dialog.choices().choruses()).isEqualTo(12);
+        assertThat(texts(dialog))
+                .contains(dialog.choices().lengthText(PHRASE, HEARD) + ", then ringing out");
+    }
+
+    private static JFormattedTextField choruses(ExportDialog dialog) {
+        for (Component child : dialog.getComponents()) {
+            if (child instanceof NumberField field) {
+                return field.field();
+            }
+        }
+        throw new AssertionError("no number can be typed");
+    }
+
+    private static List<String> texts(ExportDialog dialog) {
+        return Arrays.stream(dialog.getComponents())
+                .filter(child -> child instanceof JLabel)
+                .map(child -> ((JLabel) child).getText())
+                .toList();
     }
 
     private static List<String> offered(Container within) {

@@ -72,6 +72,18 @@ class HandoutCommandsTest {
     }
 
     @Test
+    void theHandoutOfALessonWithoutTitleHasAHeading() throws IOException {
+        session.edit("Add", LessonEdits.addGroove(session.session()));
+        Path target = folder.resolve("untitled.pdf");
+        handouts(page()).pdf(target);
+        try (PDDocument document = Loader.loadPDF(target.toFile())) {
+            assertThat(new PDFTextStripper().getText(document).strip()).startsWith("Lesson");
+            assertThat(document.getDocumentInformation().getTitle()).isEqualTo("Lesson");
+        }
+        assertThat(session.session().lesson().title()).isEmpty();
+    }
+
+    @Test
     void aLessonWithoutItemsIsToldBeforeAnythingIsAsked() {
         handouts(page()).pdf();
         assertThat(told).hasSize(1);

@@ -39,10 +39,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.kitweft.band.Backing;
 import org.kitweft.groove.Place;
+import org.kitweft.groove.Recipe;
 import org.kitweft.kit.Limb;
 import org.kitweft.score.model.NotationOptions;
+import org.kitweft.ui.explore.PossibilitiesPanel;
 import org.kitweft.ui.play.FakePlayer;
 import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.play.Playhead;
@@ -114,6 +117,13 @@ class PanelPaintTest {
     /** Sizes reach listeners through the event queue: a turn of it between layout and painting. */
     private static <T> T with(Theme theme, int zoom, int width, int height, Work<T> work)
             throws Exception {
+        return with(theme, zoom, width, height, stage -> {}, work);
+    }
+
+    /** As above, after a change and the layout that follows it. */
+    private static <T> T with(
+            Theme theme, int zoom, int width, int height, Consumer<Stage> change, Work<T> work)
+            throws Exception {
         Stage[] stage = new Stage[1];
         EventQueue.invokeAndWait(
                 () -> {
@@ -122,6 +132,10 @@ class PanelPaintTest {
                     stage[0].panels.begin();
                 });
         for (int i = 0; i < 3; i++) {
+            EventQueue.invokeAndWait(() -> stage[0].layOut());
+        }
+        EventQueue.invokeAndWait(() -> change.accept(stage[0]));
+        for (int i = 0; i < 6; i++) {
             EventQueue.invokeAndWait(() -> stage[0].layOut());
         }
         Object[] result = new Object[1];
@@ -537,6 +551,76 @@ class PanelPaintTest {
         assertThat(heights[0]).as("the tabs").isGreaterThan(380);
         assertThat(heights[1]).as("the middle scrolls").isGreaterThan(heights[2]);
         assertThat(heights[3]).as("and has scrolled to the tab").isGreaterThan(100);
+    }
+
+    /** Nobody scrolls while a learner looks on from across the room. */
+    @ParameterizedTest(name = "{0} steps a beat")
+    @ValueSource(ints = {2, 4, 6, 8})
+    void theLargeViewShowsAWholeBarOnASmallScreen(int steps) throws Exception {
+        JViewport grid =
+                with(
+                        Theme.LIGHT,
+                        100,
+                        1280,
+                        800,
+                        stage -> {
+                            Recipe now = stage.session.recipe();
+                            Recipe next = now.with(now.grid().withStepsPerBeat(steps));
+                            stage.session.edit("Steps", next);
+                            stage.panels.showLarge(true);
+                        },
+                        stage -> {
+                            write(stage.paint(), "large-view-" + steps);
+                            return find(stage.panels.groove(), JScrollPane.class, s -> true)
+                                    .get(0)
+                                    .getViewport();
+                        });
+        int bar = grid.getView().getPreferredSize().width;
+        assertThat(bar).isLessThanOrEqualTo(grid.getWidth()).isGreaterThan(grid.getWidth() / 2);
+    }
+
+    /**
+     * With the lesson beside them possibilities need no scrolling to the side, and say how many.
+     */
+    @ParameterizedTest(name = "{0} at {1} %")
+    @CsvSource({
+        "LIGHT, 100, 1280, 800",
+        "DARK, 100, 1280, 800",
+        "LIGHT, 200, 2560, 1600",
+        "DARK, 200, 2560, 1600"
+    })
+    void lessonAndPossibilitiesHaveRoomSideBySide(Theme theme, int zoom, int width, int height)
+            throws Exception {
+        Map<String, Integer> missing =
+                with(
+                        theme,
+                        zoom,
+                        width,
+                        height,
+                        stage -> stage.panels.showLesson(true),
+                        stage -> {
+                            write(stage.paint(), "lesson-%s-%d".formatted(theme, zoom));
+                            PossibilitiesPanel panel =
+                                    find(stage.panels, PossibilitiesPanel.class, p -> true).get(0);
+                            JComponent all =
+                                    (JComponent)
+                                            find(panel, JScrollPane.class, s -> true)
+                                                    .get(0)
+                                                    .getViewport()
+                                                    .getView();
+                            JLabel playable =
+                                    find(panel, JLabel.class, l -> l.getText().endsWith("playable"))
+                                            .get(0);
+                            Component lesson = stage.panels.lesson();
+                            return Map.of(
+                                    "possibilities",
+                                    all.getPreferredSize().width - panel.getWidth(),
+                                    "count",
+                                    playable.getPreferredSize().width - playable.getWidth(),
+                                    "lesson",
+                                    lesson.getMinimumSize().width - lesson.getWidth());
+                        });
+        assertThat(missing.values()).as("pixels missing in %s", missing).allMatch(p -> p <= 0);
     }
 
     @Test

@@ -1,4 +1,4 @@
-package org.kitweft.ui.practice;
+package org.kitweft.ui.session;
 
 import java.util.Objects;
 import org.kitweft.groove.Practice;
@@ -16,11 +16,11 @@ import org.kitweft.sound.Course;
  * @param steps the tempi of {@link Way#STEPS}
  * @param dropOut whether every other loop is silent
  */
-record PracticeChoices(
+public record PracticeChoices(
         Way way, int rise, Tempo ceiling, int loopsEach, TempoSteps steps, boolean dropOut) {
 
     /** How the tempo goes from loop to loop. */
-    enum Way {
+    public enum Way {
         /** It stays. */
         STEADY,
         /** It rises from that of the session to a ceiling. */
@@ -30,47 +30,47 @@ record PracticeChoices(
     }
 
     /** The most that it rises by at once, and the most loops at a tempo. */
-    static final int MOST_RISE = 50;
+    public static final int MOST_RISE = 50;
 
-    static final int MOST_LOOPS = 100;
+    public static final int MOST_LOOPS = 100;
 
     /** Five beats a minute each four loops, to 120: our own choice of a beginning. */
-    static final PracticeChoices FIRST =
+    public static final PracticeChoices FIRST =
             new PracticeChoices(
                     Way.STEADY, 5, new Tempo(120), 4, TempoSteps.parse("60 66 72 80"), false);
 
-    PracticeChoices {
+    public PracticeChoices {
         Objects.requireNonNull(way, "way");
         Objects.requireNonNull(ceiling, "ceiling");
         Objects.requireNonNull(steps, "steps");
     }
 
-    PracticeChoices with(Way other) {
+    public PracticeChoices with(Way other) {
         return new PracticeChoices(other, rise, ceiling, loopsEach, steps, dropOut);
     }
 
-    PracticeChoices withRise(int other) {
+    public PracticeChoices withRise(int other) {
         return new PracticeChoices(way, other, ceiling, loopsEach, steps, dropOut);
     }
 
-    PracticeChoices withCeiling(Tempo other) {
+    public PracticeChoices withCeiling(Tempo other) {
         return new PracticeChoices(way, rise, other, loopsEach, steps, dropOut);
     }
 
-    PracticeChoices withLoopsEach(int other) {
+    public PracticeChoices withLoopsEach(int other) {
         return new PracticeChoices(way, rise, ceiling, other, steps, dropOut);
     }
 
-    PracticeChoices with(TempoSteps other) {
+    public PracticeChoices with(TempoSteps other) {
         return new PracticeChoices(way, rise, ceiling, loopsEach, other, dropOut);
     }
 
-    PracticeChoices withDropOut(boolean other) {
+    public PracticeChoices withDropOut(boolean other) {
         return new PracticeChoices(way, rise, ceiling, loopsEach, steps, other);
     }
 
     /** The course that it makes from a tempo; a ceiling below that does not slow it down. */
-    Course course(Tempo start) {
+    public Course course(Tempo start) {
         return switch (way) {
             case STEPS -> new Course.Stepped(steps, loopsEach, dropOut);
             case RISE -> rising(start, rise, loopsEach);
