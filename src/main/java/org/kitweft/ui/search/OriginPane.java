@@ -92,8 +92,8 @@ final class OriginPane extends JPanel {
                 new Heading(
                         Column.WORDS,
                         "Beyond letters by their own limbs",
-                        "Handovers, doublings, tacet letters and layers; those with fewer come"
-                                + " first",
+                        "Handovers, doublings, tacet letters, layers, and B where both hands are"
+                                + " on one sound; those with fewer come first",
                         240));
     }
 
