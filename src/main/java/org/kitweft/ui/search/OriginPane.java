@@ -29,6 +29,7 @@ import org.kitweft.explore.difficulty.Difficulty;
 import org.kitweft.explore.search.Addition;
 import org.kitweft.explore.search.Answer;
 import org.kitweft.explore.search.Found;
+import org.kitweft.groove.Recipe;
 import org.kitweft.pattern.Sticking;
 import org.kitweft.ui.explore.Audition;
 import org.kitweft.ui.explore.ListKeys;
@@ -44,6 +45,12 @@ final class OriginPane extends JPanel {
     private static final long serialVersionUID = 1;
     private static final int MOST_LINES = 4;
     private static final String EDIT = "Choose what produces the groove";
+
+    private static final String UNIT =
+            "Points a bar, in the order of the list: milliseconds of way between surfaces, estimated"
+                    + " from published tapping data; crossing, repeating and striking together count"
+                    + " as so many. What dynamics and layers make harder is not in it. An order, not"
+                    + " a verdict on a person.";
 
     private final transient SessionModel session;
     private final transient Audition audition;
@@ -85,8 +92,12 @@ final class OriginPane extends JPanel {
 
     private static List<Heading> headings() {
         return List.of(
-                new Heading(Column.LEAD, "No.", "The easiest first", 50),
-                new Heading(Column.DIFFICULTY, "Difficulty", Difficulty.UNIT, 150),
+                new Heading(
+                        Column.LEAD,
+                        "No.",
+                        "Fewer additions first, among equals the least effort",
+                        50),
+                new Heading(Column.DIFFICULTY, "Effort", UNIT, 150),
                 new Heading(Column.STICKING, "Sticking", "One letter a step, - a rest", 220),
                 new Heading(Column.VOICING, "Voicing", "What each letter strikes", 380),
                 new Heading(
@@ -207,12 +218,22 @@ final class OriginPane extends JPanel {
                 return new Finding(
                         answer.recipe(),
                         Difficulty.of(answer.recipe().weave()),
+                        effort(answer),
                         String.valueOf(number.incrementAndGet()),
                         answer.additions().stream()
                                 .map(Addition::words)
                                 .collect(Collectors.joining(", ")));
             }
         };
+    }
+
+    /**
+     * What orders the answers, in thousandths of a point a bar. Their whole difficulty cannot: it
+     * is known once an answer is written out, and there are too many of them for that.
+     */
+    private static long effort(Answer answer) {
+        Recipe recipe = answer.recipe();
+        return 1000L * answer.points() * recipe.grid().stepsPerBar() / recipe.sticking().size();
     }
 
     private void take() {

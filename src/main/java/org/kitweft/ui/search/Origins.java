@@ -205,7 +205,7 @@ public final class Origins {
                         : additions == 1
                                 ? "with one addition"
                                 : "with %d additions".formatted(additions);
-        return "%s way%s to play %s %s; the easiest first, then those with more."
+        return "%s way%s to play %s %s; the easiest first, then those with more additions."
                 .formatted(
                         Numbers.brief(count), count.equals(BigInteger.ONE) ? "" : "s", name, with);
     }

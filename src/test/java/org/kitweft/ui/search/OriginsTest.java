@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
@@ -16,6 +17,8 @@ import javax.sound.midi.Sequence;
 import javax.sound.midi.ShortMessage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.kitweft.explore.search.Answer;
 import org.kitweft.explore.search.Target;
 import org.kitweft.groove.Figure;
@@ -23,6 +26,7 @@ import org.kitweft.groove.Layer;
 import org.kitweft.groove.Recipe;
 import org.kitweft.kit.Kit;
 import org.kitweft.kit.Limb;
+import org.kitweft.pattern.Sticking;
 import org.kitweft.sound.PlaySettings;
 import org.kitweft.sound.Timeline;
 import org.kitweft.sound.midi.MidiFile;
@@ -51,6 +55,22 @@ class OriginsTest {
         assertThat(origins.lines().get(0)).contains("ways to play the groove in the grid");
         assertThat(origins.isFault()).isFalse();
         assertThat(origins.part()).isEmpty();
+    }
+
+    /** Both of a sticking as long as a bar and of one that goes round in it. */
+    @ParameterizedTest
+    @ValueSource(ints = {8, 16})
+    void theFigureShownRisesDownTheListWhileAdditionsAreAsMany(int strokes) {
+        session.edit(
+                "accents", session.recipe().with(Sticking.parse(">R(L)RL RL>R-")));
+        origins.takeGrid(OptionalInt.of(strokes));
+        List<Finding> shown = new ArrayList<>();
+        Iterator<Finding> all = OriginPane.findings(origins.found().orElseThrow(), new Outlook());
+        for (int i = 0; i < 200 && all.hasNext(); i++) {
+            shown.add(all.next());
+        }
+        assertThat(shown).extracting(Finding::thousandths).isSorted();
+        assertThat(shown.get(0).thousandths()).isLessThan(shown.get(shown.size() - 1).thousandths());
     }
 
     @Test
