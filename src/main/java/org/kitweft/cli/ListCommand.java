@@ -1,8 +1,9 @@
 package org.kitweft.cli;
 
 import java.io.IOException;
+import java.io.PrintStream;
 import java.util.Arrays;
-import java.util.List;
+import java.util.Iterator;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -74,13 +75,20 @@ final class ListCommand implements Callable<Integer> {
         if (contradiction.isPresent()) {
             throw new InputException(contradiction.get().words());
         }
-        ListOptions.Listed listed = listOptions.of(possibilities);
-        terminal.out()
-                .print(
-                        json
-                                ? json(possibilities, listed.variations())
-                                : text(possibilities, listed));
+        ListOptions.Listed listed = listOptions.of(possibilities, terminal);
+        // One at a time: there may be more of them than memory holds, and the first are there soon.
+        Iterator<Variation> variations = listed.variations().iterator();
+        if (json) {
+            json(possibilities, variations);
+        } else {
+            text(possibilities, listed, variations);
+        }
         return Cli.DONE;
+    }
+
+    /** Nobody reads on once the pipe is closed, as {@code head} does. */
+    private boolean isRead() {
+        return !terminal.out().checkError();
     }
 
     private Possibilities possibilities() throws IOException {
@@ -93,13 +101,15 @@ final class ListCommand implements Callable<Integer> {
         return RoleFit.of(possibilities.recipe(variation).weave());
     }
 
-    private static String json(Possibilities possibilities, List<Variation> variations) {
-        return JsonText.of(
+    private void json(Possibilities possibilities, Iterator<Variation> variations) {
+        JsonText.write(
+                terminal.outWriter(),
                 json -> {
                     json.writeStartObject();
                     json.writeStringField("total", possibilities.total().toString());
                     json.writeArrayFieldStart("variations");
-                    for (Variation variation : variations) {
+                    while (variations.hasNext() && isRead()) {
+                        Variation variation = variations.next();
                         Travel travel = possibilities.travel(variation.sounds());
                         RoleFit roles = roles(possibilities, variation);
                         json.writeStartObject();
@@ -128,23 +138,27 @@ final class ListCommand implements Callable<Integer> {
                 });
     }
 
-    private static String text(Possibilities possibilities, ListOptions.Listed listed) {
-        StringBuilder text = new StringBuilder();
-        text.append(possibilities.recipe().sticking().text()).append("\n");
-        text.append(GrooveText.exact(possibilities.total()))
-                .append(possibilities.total().bitLength() == 1 ? " variation" : " variations")
-                .append(possibilities.rules().isEmpty() ? "" : " under your rules")
-                .append("; listed: ")
-                .append(listed.words())
-                .append(".\n");
-        for (Variation variation : listed.variations()) {
-            text.append(text(possibilities, variation, listed.role()));
+    private void text(
+            Possibilities possibilities,
+            ListOptions.Listed listed,
+            Iterator<Variation> variations) {
+        PrintStream out = terminal.out();
+        out.print(possibilities.recipe().sticking().text() + "\n");
+        out.print(
+                "%s %s%s; listed: %s.\n"
+                        .formatted(
+                                GrooveText.exact(possibilities.total()),
+                                possibilities.total().bitLength() == 1 ? "variation" : "variations",
+                                possibilities.rules().isEmpty() ? "" : " under your rules",
+                                listed.words()));
+        while (variations.hasNext() && isRead()) {
+            out.print(text(possibilities, variations.next(), listed.role()));
         }
-        return text.append("\nTravel and tempo: ")
-                .append(ReachModel.CAVEAT.substring(0, 1).toLowerCase(Locale.ROOT))
-                .append(ReachModel.CAVEAT.substring(1))
-                .append("\n")
-                .toString();
+        out.print(
+                "\nTravel and tempo: %s%s\n"
+                        .formatted(
+                                ReachModel.CAVEAT.substring(0, 1).toLowerCase(Locale.ROOT),
+                                ReachModel.CAVEAT.substring(1)));
     }
 
     private static String text(

@@ -61,8 +61,7 @@ class OriginsTest {
     @ParameterizedTest
     @ValueSource(ints = {8, 16})
     void theFigureShownRisesDownTheListWhileAdditionsAreAsMany(int strokes) {
-        session.edit(
-                "accents", session.recipe().with(Sticking.parse(">R(L)RL RL>R-")));
+        session.edit("accents", session.recipe().with(Sticking.parse(">R(L)RL RL>R-")));
         origins.takeGrid(OptionalInt.of(strokes));
         List<Finding> shown = new ArrayList<>();
         Iterator<Finding> all = OriginPane.findings(origins.found().orElseThrow(), new Outlook());
@@ -70,7 +69,8 @@ class OriginsTest {
             shown.add(all.next());
         }
         assertThat(shown).extracting(Finding::thousandths).isSorted();
-        assertThat(shown.get(0).thousandths()).isLessThan(shown.get(shown.size() - 1).thousandths());
+        assertThat(shown.get(0).thousandths())
+                .isLessThan(shown.get(shown.size() - 1).thousandths());
     }
 
     @Test
