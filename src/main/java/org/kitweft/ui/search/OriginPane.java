@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
@@ -29,6 +30,7 @@ import org.kitweft.explore.difficulty.Difficulty;
 import org.kitweft.explore.search.Addition;
 import org.kitweft.explore.search.Answer;
 import org.kitweft.explore.search.Found;
+import org.kitweft.explore.search.NoneCan;
 import org.kitweft.groove.Recipe;
 import org.kitweft.pattern.Sticking;
 import org.kitweft.ui.explore.Audition;
@@ -57,6 +59,7 @@ final class OriginPane extends JPanel {
     private final transient Notices notices;
     private final transient Origins origins;
     private final transient Supplier<Optional<Path>> midiFile;
+    private final transient Consumer<Optional<NoneCan>> forbidding;
     private final JButton fromGrid = new JButton("From the grid");
     private final JButton fromFile = new JButton("From a MIDI file…");
     private final JCheckBox ownLength = new JCheckBox("Stickings of");
@@ -73,12 +76,14 @@ final class OriginPane extends JPanel {
             Audition audition,
             Tasks tasks,
             Notices notices,
-            Supplier<Optional<Path>> midiFile) {
+            Supplier<Optional<Path>> midiFile,
+            Consumer<Optional<NoneCan>> forbidding) {
         super(new BorderLayout(12, 0));
         this.session = session;
         this.audition = audition;
         this.notices = notices;
         this.midiFile = midiFile;
+        this.forbidding = forbidding;
         origins = new Origins(session, tasks);
         rows = new FindingRows(headings(), tasks, notices);
         table = new FindingTable("Stickings and voicings that produce the groove", rows);
@@ -193,6 +198,7 @@ final class OriginPane extends JPanel {
         lines.setRows(Math.max(1, Math.min(MOST_LINES, origins.lines().size())));
         lines.setCaretPosition(0);
         lines.setForeground((origins.isFault() ? Inks.FAULT : Inks.TEXT).color());
+        forbidding.accept(origins.forbidding());
         keep.setEnabled(origins.found().isPresent());
         rows.show(
                 outlook ->

@@ -23,6 +23,7 @@ import org.kitweft.explore.search.Answer;
 import org.kitweft.explore.search.Target;
 import org.kitweft.groove.Figure;
 import org.kitweft.groove.Layer;
+import org.kitweft.groove.Place;
 import org.kitweft.groove.Recipe;
 import org.kitweft.kit.Kit;
 import org.kitweft.kit.Limb;
@@ -149,6 +150,41 @@ class OriginsTest {
         assertThat(origins.lines().get(0))
                 .isEqualTo("No sticking produces the groove in the grid.");
         assertThat(origins.lines().get(1)).contains("cannot sound together: bar 1 step 1");
+        assertThat(origins.forbidding().orElseThrow().places()).contains(new Place(1, 1));
+        session.undo();
+        origins.takeGrid(OptionalInt.empty());
+        assertThat(origins.forbidding()).isEmpty();
+    }
+
+    /** General MIDI 1 percussion map: 42 closed, 46 open hi-hat. */
+    @Test
+    void theStepsOfAFileAreNoneOfTheGrids() throws Exception {
+        Path file =
+                midi(
+                        notes -> {
+                            notes.accept(new int[] {0, 9, 42, 80});
+                            notes.accept(new int[] {0, 9, 46, 80});
+                        });
+        origins.takeFile(file, OptionalInt.empty());
+        assertThat(origins.lines().get(1)).contains("cannot sound together");
+        assertThat(origins.forbidding()).isEmpty();
+    }
+
+    @Test
+    void aGrooveEditedDuringItsSearchIsNotTheOneThatWasSearched() {
+        Recipe recipe = session.recipe();
+        Layer open = new Layer(Limb.LEFT_HAND, kit.find("hi-hat.open"), 1, Figure.parse("x - - -"));
+        Layer foot = new Layer(Limb.LEFT_FOOT, kit.find("hi-hat.foot"), 1, Figure.parse("x - - -"));
+        session.edit("Layers", recipe.with(recipe.voicing().withLayers(List.of(open, foot))));
+        origins.addListener(
+                () -> {
+                    if (origins.part().isPresent()) {
+                        session.undo();
+                    }
+                });
+        origins.takeGrid(OptionalInt.empty());
+        assertThat(origins.isFault()).isTrue();
+        assertThat(origins.forbidding()).isEmpty();
     }
 
     @Test
