@@ -1,18 +1,20 @@
 package org.kitweft.cli;
 
-import java.io.IOException;
 import java.io.PrintStream;
 import java.util.Arrays;
 import java.util.Iterator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import org.kitweft.explore.Choices;
 import org.kitweft.explore.reach.ReachModel;
 import org.kitweft.explore.reach.Travel;
 import org.kitweft.explore.role.Reason;
 import org.kitweft.explore.role.RoleFit;
+import org.kitweft.explore.rule.Rule;
 import org.kitweft.explore.trellis.Contradiction;
 import org.kitweft.explore.trellis.Possibilities;
 import org.kitweft.explore.trellis.Variation;
@@ -70,7 +72,10 @@ final class ListCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Possibilities possibilities = possibilities();
+        Recipe recipe = recipeOptions.recipe();
+        List<Rule> rules = ruleOptions.rules(recipe.kit());
+        Choices choices = choiceOptions.choices(recipe, rules);
+        Possibilities possibilities = Possibilities.of(recipe, choices, rules);
         Optional<Contradiction> contradiction = possibilities.contradiction();
         if (contradiction.isPresent()) {
             throw new InputException(contradiction.get().words());
@@ -81,7 +86,7 @@ final class ListCommand implements Callable<Integer> {
         if (json) {
             json(possibilities, variations);
         } else {
-            text(possibilities, listed, variations);
+            text(possibilities, choiceOptions.words(recipe, choices), listed, variations);
         }
         return Cli.DONE;
     }
@@ -89,12 +94,6 @@ final class ListCommand implements Callable<Integer> {
     /** Nobody reads on once the pipe is closed, as {@code head} does. */
     private boolean isRead() {
         return !terminal.out().checkError();
-    }
-
-    private Possibilities possibilities() throws IOException {
-        Recipe recipe = recipeOptions.recipe();
-        return Possibilities.of(
-                recipe, choiceOptions.choices(recipe), ruleOptions.rules(recipe.kit()));
     }
 
     private static RoleFit roles(Possibilities possibilities, Variation variation) {
@@ -140,10 +139,11 @@ final class ListCommand implements Callable<Integer> {
 
     private void text(
             Possibilities possibilities,
+            String choices,
             ListOptions.Listed listed,
             Iterator<Variation> variations) {
         PrintStream out = terminal.out();
-        out.print(possibilities.recipe().sticking().text() + "\n");
+        out.print(possibilities.recipe().sticking().text() + "\n" + choices);
         out.print(
                 "%s %s%s; listed: %s.\n"
                         .formatted(

@@ -130,9 +130,9 @@ class ListCommandTest {
         assertThat(run.out()).contains("the best as punch of 150 looked at, there may be better");
     }
 
-    /** Two hundred million of them: would never end if it went on, or gathered them first. */
+    /** Millions of them: would never end if it went on, or gathered them first. */
     @ParameterizedTest
-    @ValueSource(strings = {"--best 200000000", "--best 200000000 --json", "--take 200000000"})
+    @ValueSource(strings = {"--best 5000000", "--best 5000000 --json", "--take 5000000"})
     void aListThatNobodyReadsAnyMoreEnds(String options) {
         ByteArrayOutputStream read = new ByteArrayOutputStream();
         OutputStream closing =
@@ -153,7 +153,9 @@ class ListCommandTest {
                         new Terminal(out, out, StandardCharsets.UTF_8),
                         args.toArray(String[]::new));
         assertThat(code).isEqualTo(Cli.WRONG_INPUT);
-        assertThat(read.toString(StandardCharsets.UTF_8)).contains("214", "snare");
+        assertThat(read.toString(StandardCharsets.UTF_8))
+                .containsPattern("5,?764,?801")
+                .contains("snare");
     }
 
     @ParameterizedTest
