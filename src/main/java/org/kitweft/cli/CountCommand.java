@@ -89,7 +89,12 @@ final class CountCommand implements Callable<Integer> {
     private String text(
             Recipe recipe, int strokes, Choices choices, Map<CountName, BigInteger> counts) {
         StringBuilder text = new StringBuilder();
-        text.append("%s: %d strokes\n".formatted(recipe.sticking().text(), strokes));
+        text.append(
+                "%s: %d %s\n"
+                        .formatted(
+                                recipe.sticking().text(),
+                                strokes,
+                                strokes == 1 ? "stroke" : "strokes"));
         text.append(choiceOptions.words(recipe, choices));
         counts.forEach(
                 (name, count) ->

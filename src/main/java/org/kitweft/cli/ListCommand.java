@@ -14,6 +14,7 @@ import org.kitweft.explore.reach.ReachModel;
 import org.kitweft.explore.reach.Travel;
 import org.kitweft.explore.role.Reason;
 import org.kitweft.explore.role.RoleFit;
+import org.kitweft.explore.role.RoleScore;
 import org.kitweft.explore.rule.Rule;
 import org.kitweft.explore.trellis.Contradiction;
 import org.kitweft.explore.trellis.Possibilities;
@@ -187,10 +188,16 @@ final class ListCommand implements Callable<Integer> {
                                 : "no move limits the tempo",
                         percents(roles),
                         shown.id(),
-                        roles.of(shown).reasons().stream()
-                                .limit(REASONS)
-                                .map(ListCommand::words)
-                                .collect(Collectors.joining("; ")));
+                        reasons(roles.of(shown)));
+    }
+
+    private static String reasons(RoleScore score) {
+        return score.reasons().isEmpty()
+                ? "nothing speaks for it"
+                : score.reasons().stream()
+                        .limit(REASONS)
+                        .map(ListCommand::words)
+                        .collect(Collectors.joining("; "));
     }
 
     /** {@code 17 % back beat (2 and 4)}: how much of the score comes of it. */

@@ -2,6 +2,7 @@ package org.kitweft.cli;
 
 import java.math.BigInteger;
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -151,7 +152,7 @@ final class ListOptions {
 
     private static Role role(String id) {
         return Arrays.stream(Role.values())
-                .filter(role -> role.id().equals(id))
+                .filter(role -> role.id().equals(id.toLowerCase(Locale.ROOT)))
                 .findFirst()
                 .orElseThrow(
                         () ->

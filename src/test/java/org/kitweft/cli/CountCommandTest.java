@@ -133,6 +133,11 @@ class CountCommandTest {
     }
 
     @Test
+    void oneStrokeIsNotCalledStrokes() {
+        assertThat(Run.of("count", "R").lines().get(0)).isEqualTo("R: 1 stroke");
+    }
+
+    @Test
     void restsAreNoStrokes() throws JsonProcessingException {
         assertThat(Run.of("count", "R-L-", "--json").json().get("strokes").intValue()).isEqualTo(2);
     }

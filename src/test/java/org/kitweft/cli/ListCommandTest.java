@@ -89,6 +89,7 @@ class ListCommandTest {
             "list", "RLRL", "--choose", "R=snare,floor-tom", "--choose", "L=snare,high-tom"
         };
         Run run = run(sixteen, "--best", "2", "--as", "fill");
+        assertThat(run(sixteen, "--best", "2", "--as", "Fill").out()).isEqualTo(run.out());
         assertThat(run.out())
                 .contains("listed: the best as fill, all 16 looked at")
                 .contains("  as fill: ")
@@ -111,6 +112,11 @@ class ListCommandTest {
         } catch (JsonProcessingException e) {
             throw new AssertionError(e);
         }
+    }
+
+    @Test
+    void whatServesNothingIsSaidToo() {
+        assertThat(Run.of("list", "-").out()).contains("as time: nothing speaks for it\n");
     }
 
     @Test

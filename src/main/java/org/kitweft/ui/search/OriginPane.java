@@ -3,6 +3,8 @@ package org.kitweft.ui.search;
 import java.awt.BorderLayout;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.UnsupportedFlavorException;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -49,10 +51,9 @@ final class OriginPane extends JPanel {
     private static final String EDIT = "Choose what produces the groove";
 
     private static final String UNIT =
-            "Points a bar, in the order of the list: milliseconds of way between surfaces, estimated"
-                    + " from published tapping data; crossing, repeating and striking together count"
-                    + " as so many. What dynamics and layers make harder is not in it. An order, not"
-                    + " a verdict on a person.";
+            "Points a bar: milliseconds of way, estimated from published tapping data; crossing,"
+                    + " repeating and striking together count as so many, dynamics and layers do"
+                    + " not. An order, not a verdict on a person.";
 
     private final transient SessionModel session;
     private final transient Audition audition;
@@ -142,6 +143,13 @@ final class OriginPane extends JPanel {
         lines.setWrapStyleWord(true);
         lines.setOpaque(false);
         lines.getAccessibleContext().setAccessibleName("What the search says");
+        lines.addComponentListener(
+                new ComponentAdapter() {
+                    @Override
+                    public void componentResized(ComponentEvent event) {
+                        fitLines();
+                    }
+                });
         JScrollPane said = new JScrollPane(lines);
         said.setBorder(BorderFactory.createEmptyBorder());
         JPanel right =
@@ -195,7 +203,7 @@ final class OriginPane extends JPanel {
                         ? "Take a groove: its notes are laid on the grid, and every sticking and"
                                 + " voicing that produces them is found."
                         : String.join("\n", origins.lines()));
-        lines.setRows(Math.max(1, Math.min(MOST_LINES, origins.lines().size())));
+        fitLines();
         lines.setCaretPosition(0);
         lines.setForeground((origins.isFault() ? Inks.FAULT : Inks.TEXT).color());
         forbidding.accept(origins.forbidding());
@@ -206,6 +214,19 @@ final class OriginPane extends JPanel {
                                 .map(found -> findings(found, outlook))
                                 .orElse(List.<Finding>of().iterator()));
         revalidate();
+    }
+
+    /** As many rows as the words take at this width, up to a few. */
+    private void fitLines() {
+        int before = lines.getRows();
+        lines.setRows(0);
+        int wrapped =
+                lines.getPreferredSize().height / lines.getFontMetrics(lines.getFont()).getHeight();
+        int rows = Math.max(1, Math.min(MOST_LINES, wrapped));
+        lines.setRows(rows);
+        if (rows != before) {
+            revalidate();
+        }
     }
 
     /** The answers as rows, each made when it is asked for. */

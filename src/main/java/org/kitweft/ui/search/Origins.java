@@ -200,7 +200,11 @@ public final class Origins {
             // The grid may have been edited meanwhile; a file's steps are none of the grid's.
             forbidding =
                     Optional.of(none).filter(any -> asked.equals(Optional.of(session.groove())));
-            said.add("No sticking produces %s.".formatted(name));
+            said.add(
+                    "No sticking produces %s%s."
+                            .formatted(
+                                    name,
+                                    forbidding.isPresent() ? "; the hatched steps forbid it" : ""));
             none.obstacles().forEach(obstacle -> said.add(obstacle.line()));
         } else {
             said.add("Stopped before it was known.");
@@ -218,9 +222,13 @@ public final class Origins {
                         : additions == 1
                                 ? "with one addition"
                                 : "with %d additions".formatted(additions);
-        return "%s way%s to play %s %s; the easiest first, then those with more additions."
+        return "%s way%s to play %s %s; the easiest first%s."
                 .formatted(
-                        Numbers.brief(count), count.equals(BigInteger.ONE) ? "" : "s", name, with);
+                        Numbers.brief(count),
+                        count.equals(BigInteger.ONE) ? "" : "s",
+                        name,
+                        with,
+                        additions < SearchSpace.MOST ? ", then those with more additions" : "");
     }
 
     private void failed(Exception failure) {

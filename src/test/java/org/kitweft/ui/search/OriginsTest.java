@@ -148,7 +148,8 @@ class OriginsTest {
         assertThat(origins.found()).isEmpty();
         assertThat(origins.isFault()).isTrue();
         assertThat(origins.lines().get(0))
-                .isEqualTo("No sticking produces the groove in the grid.");
+                .isEqualTo(
+                        "No sticking produces the groove in the grid; the hatched steps forbid it.");
         assertThat(origins.lines().get(1)).contains("cannot sound together: bar 1 step 1");
         assertThat(origins.forbidding().orElseThrow().places()).contains(new Place(1, 1));
         session.undo();
