@@ -2,7 +2,10 @@ package org.kitweft.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.kitweft.explore.Choices;
+import org.kitweft.explore.rule.Rule;
 import org.kitweft.groove.LetterVoicing;
 import org.kitweft.groove.Recipe;
 import org.kitweft.groove.Voicing;
@@ -18,20 +21,26 @@ import picocli.CommandLine.Option;
 final class ChoiceOptions {
     @Option(
             names = "--choose",
-            paramLabel = "LETTER=SOUND[,SOUND...]",
+            paramLabel = "LETTER=SOUND[,SOUND...]|LETTER=all",
             description =
-                    "The sounds that strokes of a letter may choose from, in the order in which variations follow each other. Without it, each letter of the sticking may strike all that its limb can; with it, only the letters named have choices.")
+                    "The sounds that strokes of a letter may choose from, in the order in which variations follow each other; LETTER=all: every sound that its limb can strike. Without it, each letter of the sticking has one sound of every surface in its reach, the first, and what its strokes are pinned to; with it, only the letters named have choices.")
     private List<String> choose = new ArrayList<>();
 
-    Choices choices(Recipe recipe) {
+    /** Those named, or the usual ones under the rules. */
+    Choices choices(Recipe recipe, List<Rule> rules) {
         Kit kit = recipe.kit();
         Voicing voicing = recipe.voicing();
         if (choose.isEmpty()) {
-            return Choices.everything(recipe.sticking(), kit, voicing);
+            return Choices.usual(recipe.sticking(), kit, voicing, rules);
         }
         Choices choices = Choices.NONE;
         for (String one : choose) {
-            choices = choices.with(one, kit);
+            Optional<Letter> ofAll = letterOfAll(one);
+            choices =
+                    ofAll.isPresent()
+                            ? choices.with(
+                                    ofAll.get(), Choices.everything(ofAll.get(), kit, voicing))
+                            : choices.with(one, kit);
         }
         for (Letter letter : choices.letters()) {
             for (SoundName sound : choices.of(letter)) {
@@ -46,6 +55,38 @@ final class ChoiceOptions {
             }
         }
         return choices;
+    }
+
+    /** The letter that is to have every sound, if this says so. */
+    private static Optional<Letter> letterOfAll(String text) {
+        String[] parts = text.strip().split("\\s*=\\s*", -1);
+        return parts.length == 2 && parts[0].length() == 1 && parts[1].equals("all")
+                ? Letter.of(parts[0].charAt(0))
+                : Optional.empty();
+    }
+
+    /** A line for each letter with the sounds it chooses from, and how to have others. */
+    String words(Recipe recipe, Choices choices) {
+        StringBuilder text = new StringBuilder();
+        boolean more = false;
+        for (Letter letter : choices.letters()) {
+            List<SoundName> sounds = choices.of(letter);
+            text.append(
+                    "%s chooses from %d: %s\n"
+                            .formatted(
+                                    letter,
+                                    sounds.size(),
+                                    sounds.stream()
+                                            .map(SoundName::text)
+                                            .collect(Collectors.joining(", "))));
+            more |=
+                    sounds.size()
+                            < Choices.everything(letter, recipe.kit(), recipe.voicing()).size();
+        }
+        if (choose.isEmpty() && more) {
+            text.append("These are one sound a surface; --choose names others, or all.\n");
+        }
+        return text.toString();
     }
 
     /** The recipe with the strokes of letters that are tacet written as the rests they become. */

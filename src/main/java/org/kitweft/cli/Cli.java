@@ -20,7 +20,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
 /**
  * Runs one command. Exit code {@value #DONE}: done; {@value #WRONG_INPUT}: the input is wrong, or a
  * file cannot be read or written, told in one line on {@code err} (a text of ours with a caret
- * under the fault below); {@value #WRONG_USAGE}: the command was not called as it can be.
+ * under the fault below); {@value #WRONG_USAGE}: the command was not called as it can be; {@value
+ * #INCOMPLETE}: a search was cut off, and a line on {@code err} says so.
  */
 public final class Cli {
     /** Exit code: done. */
@@ -31,6 +32,9 @@ public final class Cli {
 
     /** Exit code: wrong usage. */
     public static final int WRONG_USAGE = 2;
+
+    /** Exit code: what was answered is right, but not all that was asked for. */
+    public static final int INCOMPLETE = 3;
 
     /** In the order of the help. Only the one that is called is looked into: that saves time. */
     private static final Map<String, Function<Terminal, Object>> COMMANDS = commands();

@@ -5,14 +5,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.kitweft.explore.Choices;
 import org.kitweft.explore.CountName;
 import org.kitweft.explore.Counts;
+import org.kitweft.explore.rule.Rule;
 import org.kitweft.explore.trellis.Possibilities;
 import org.kitweft.groove.Recipe;
-import org.kitweft.kit.SoundName;
-import org.kitweft.pattern.Letter;
 import org.kitweft.pattern.Sticking;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -59,16 +57,17 @@ final class CountCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         Recipe recipe = ChoiceOptions.withoutTacet(recipeOptions.recipe());
-        Choices choices = choiceOptions.choices(recipe);
+        List<Rule> rules = ruleOptions.rules(recipe.kit());
+        Choices choices = choiceOptions.choices(recipe, rules);
         Counts counts = Counts.of(recipe.sticking(), choices);
-        Possibilities under = Possibilities.of(recipe, choices, ruleOptions.rules(recipe.kit()));
+        Possibilities under = Possibilities.of(recipe, choices, rules);
         Map<CountName, BigInteger> all = new EnumMap<>(counts.byName());
         all.put(CountName.UNDER_RULES, under.total());
         terminal.out()
                 .print(
                         json
                                 ? json(recipe.sticking(), counts.strokes(), all)
-                                : text(recipe.sticking(), counts.strokes(), choices, all));
+                                : text(recipe, counts.strokes(), choices, all));
         terminal.out().flush();
         under.contradiction().ifPresent(found -> terminal.err().println(found.words()));
         return Cli.DONE;
@@ -87,21 +86,16 @@ final class CountCommand implements Callable<Integer> {
                 });
     }
 
-    private static String text(
-            Sticking sticking, int strokes, Choices choices, Map<CountName, BigInteger> counts) {
+    private String text(
+            Recipe recipe, int strokes, Choices choices, Map<CountName, BigInteger> counts) {
         StringBuilder text = new StringBuilder();
-        text.append("%s: %d strokes\n".formatted(sticking.text(), strokes));
-        for (Letter letter : choices.letters()) {
-            List<SoundName> sounds = choices.of(letter);
-            text.append(
-                    "%s chooses from %d: %s\n"
-                            .formatted(
-                                    letter,
-                                    sounds.size(),
-                                    sounds.stream()
-                                            .map(SoundName::text)
-                                            .collect(Collectors.joining(", "))));
-        }
+        text.append(
+                "%s: %d %s\n"
+                        .formatted(
+                                recipe.sticking().text(),
+                                strokes,
+                                strokes == 1 ? "stroke" : "strokes"));
+        text.append(choiceOptions.words(recipe, choices));
         counts.forEach(
                 (name, count) ->
                         text.append("\n")

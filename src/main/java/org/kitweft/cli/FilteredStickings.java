@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.kitweft.explore.search.SearchWatch;
 import org.kitweft.pattern.Catalogue;
 import org.kitweft.pattern.Letter;
 import org.kitweft.pattern.Sticking;
@@ -20,11 +21,13 @@ import org.kitweft.pattern.Sticking;
  */
 final class FilteredStickings {
     /** So many are looked at; about half a minute. */
-    private static final long MOST_LOOKED_AT = 1L << 22;
+    private static final int MOST_LOOKED_AT = 1 << 22;
+
+    private static final int SHOW_EVERY = 1 << 10;
 
     private final Stream<Sticking> candidates;
     private final Predicate<Sticking> asked;
-    private long lookedAt;
+    private int lookedAt;
     private long passed;
     private boolean gaveUp;
 
@@ -78,14 +81,14 @@ final class FilteredStickings {
     }
 
     /** The stickings from an index on, counted from 0, at most {@code take}. */
-    List<Sticking> list(long from, long take) {
+    List<Sticking> list(long from, long take, SearchWatch watch) {
         List<Sticking> found = new ArrayList<>();
-        each(from, take, found::add);
+        each(from, take, watch, found::add);
         return found;
     }
 
     /** Hands on the same as they are found. */
-    void each(long from, long take, Consumer<Sticking> found) {
+    void each(long from, long take, SearchWatch watch, Consumer<Sticking> found) {
         Iterator<Sticking> walk = candidates.iterator();
         long given = 0;
         while (given < take && walk.hasNext()) {
@@ -95,6 +98,9 @@ final class FilteredStickings {
             }
             Sticking sticking = walk.next();
             lookedAt++;
+            if (lookedAt % SHOW_EVERY == 0) {
+                watch.progress(lookedAt, MOST_LOOKED_AT);
+            }
             if (asked.test(sticking)) {
                 passed++;
                 if (passed > from) {
@@ -103,6 +109,11 @@ final class FilteredStickings {
                 }
             }
         }
+    }
+
+    /** Whether the walk came to its end, rather than giving up. */
+    boolean isComplete() {
+        return !gaveUp;
     }
 
     /** What people should know of the walk: that it gave up, or found nothing. */

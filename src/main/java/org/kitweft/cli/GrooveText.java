@@ -1,6 +1,7 @@
 package org.kitweft.cli;
 
 import java.math.BigInteger;
+import java.util.List;
 import java.util.Locale;
 import org.kitweft.explore.Choices;
 import org.kitweft.explore.Counts;
@@ -37,12 +38,13 @@ final class GrooveText {
 
     /** Two lines, or nothing if a letter has nothing to choose from: then a conflict says so. */
     private static String counts(Groove groove) {
-        Choices choices = Choices.everything(groove.sticking(), groove.kit(), groove.voicing());
+        Choices choices =
+                Choices.usual(groove.sticking(), groove.kit(), groove.voicing(), List.of());
         if (!choices.letters().containsAll(groove.sticking().letters())) {
             return "";
         }
         Counts counts = Counts.of(groove.sticking(), choices);
-        return "Stickings of %s with %s: %s. Ways to play this one on this kit:\n%s with each letter on one sound, %s with each stroke on its own.\n"
+        return "Stickings of %s with %s: %s. Ways to play this one on this kit, one sound a surface:\n%s with each letter on one sound, %s with each stroke on its own.\n"
                 .formatted(
                         number(BigInteger.valueOf(counts.strokes()), "stroke"),
                         number(BigInteger.valueOf(choices.letters().size()), "letter"),

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 
 /** JSON answers: indented, with the same line ends on every system. */
 final class JsonText {
@@ -21,13 +22,26 @@ final class JsonText {
 
     static String of(Content content) {
         StringWriter text = new StringWriter();
+        write(text, content);
+        return text.toString();
+    }
+
+    /**
+     * Writes it out while it is made, for what may be too much to hold.
+     *
+     * @param out is flushed now and then, and stays open
+     */
+    static void write(Writer out, Content content) {
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-        try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+        try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
+            json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
             json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(indenter));
             content.writeTo(json);
+            json.flush();
+            out.write("\n");
+            out.flush();
         } catch (IOException e) {
-            throw new UncheckedIOException("writing to memory does not fail", e);
+            throw new UncheckedIOException(e);
         }
-        return text + "\n";
     }
 }

@@ -23,7 +23,8 @@ import picocli.CommandLine.Spec;
         exitCodeList = {
             "0:done",
             "1:the input is wrong, or a file cannot be read or written",
-            "2:wrong usage"
+            "2:wrong usage",
+            "3:the answer is incomplete: a search for what is too rare was cut off"
         },
         footer = {
             "",

@@ -1,17 +1,21 @@
 package org.kitweft.cli;
 
-import java.io.IOException;
+import java.io.PrintStream;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import org.kitweft.explore.Choices;
 import org.kitweft.explore.reach.ReachModel;
 import org.kitweft.explore.reach.Travel;
 import org.kitweft.explore.role.Reason;
 import org.kitweft.explore.role.RoleFit;
+import org.kitweft.explore.role.RoleScore;
+import org.kitweft.explore.rule.Rule;
 import org.kitweft.explore.trellis.Contradiction;
 import org.kitweft.explore.trellis.Possibilities;
 import org.kitweft.explore.trellis.Variation;
@@ -69,37 +73,43 @@ final class ListCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Possibilities possibilities = possibilities();
+        Recipe recipe = recipeOptions.recipe();
+        List<Rule> rules = ruleOptions.rules(recipe.kit());
+        Choices choices = choiceOptions.choices(recipe, rules);
+        Possibilities possibilities = Possibilities.of(recipe, choices, rules);
         Optional<Contradiction> contradiction = possibilities.contradiction();
         if (contradiction.isPresent()) {
             throw new InputException(contradiction.get().words());
         }
-        ListOptions.Listed listed = listOptions.of(possibilities);
-        terminal.out()
-                .print(
-                        json
-                                ? json(possibilities, listed.variations())
-                                : text(possibilities, listed));
+        ListOptions.Listed listed = listOptions.of(possibilities, terminal);
+        // One at a time: there may be more of them than memory holds, and the first are there soon.
+        Iterator<Variation> variations = listed.variations().iterator();
+        if (json) {
+            json(possibilities, variations);
+        } else {
+            text(possibilities, choiceOptions.words(recipe, choices), listed, variations);
+        }
         return Cli.DONE;
     }
 
-    private Possibilities possibilities() throws IOException {
-        Recipe recipe = recipeOptions.recipe();
-        return Possibilities.of(
-                recipe, choiceOptions.choices(recipe), ruleOptions.rules(recipe.kit()));
+    /** Nobody reads on once the pipe is closed, as {@code head} does. */
+    private boolean isRead() {
+        return !terminal.out().checkError();
     }
 
     private static RoleFit roles(Possibilities possibilities, Variation variation) {
         return RoleFit.of(possibilities.recipe(variation).weave());
     }
 
-    private static String json(Possibilities possibilities, List<Variation> variations) {
-        return JsonText.of(
+    private void json(Possibilities possibilities, Iterator<Variation> variations) {
+        JsonText.write(
+                terminal.outWriter(),
                 json -> {
                     json.writeStartObject();
                     json.writeStringField("total", possibilities.total().toString());
                     json.writeArrayFieldStart("variations");
-                    for (Variation variation : variations) {
+                    while (variations.hasNext() && isRead()) {
+                        Variation variation = variations.next();
                         Travel travel = possibilities.travel(variation.sounds());
                         RoleFit roles = roles(possibilities, variation);
                         json.writeStartObject();
@@ -128,23 +138,28 @@ final class ListCommand implements Callable<Integer> {
                 });
     }
 
-    private static String text(Possibilities possibilities, ListOptions.Listed listed) {
-        StringBuilder text = new StringBuilder();
-        text.append(possibilities.recipe().sticking().text()).append("\n");
-        text.append(GrooveText.exact(possibilities.total()))
-                .append(possibilities.total().bitLength() == 1 ? " variation" : " variations")
-                .append(possibilities.rules().isEmpty() ? "" : " under your rules")
-                .append("; listed: ")
-                .append(listed.words())
-                .append(".\n");
-        for (Variation variation : listed.variations()) {
-            text.append(text(possibilities, variation, listed.role()));
+    private void text(
+            Possibilities possibilities,
+            String choices,
+            ListOptions.Listed listed,
+            Iterator<Variation> variations) {
+        PrintStream out = terminal.out();
+        out.print(possibilities.recipe().sticking().text() + "\n" + choices);
+        out.print(
+                "%s %s%s; listed: %s.\n"
+                        .formatted(
+                                GrooveText.exact(possibilities.total()),
+                                possibilities.total().bitLength() == 1 ? "variation" : "variations",
+                                possibilities.rules().isEmpty() ? "" : " under your rules",
+                                listed.words()));
+        while (variations.hasNext() && isRead()) {
+            out.print(text(possibilities, variations.next(), listed.role()));
         }
-        return text.append("\nTravel and tempo: ")
-                .append(ReachModel.CAVEAT.substring(0, 1).toLowerCase(Locale.ROOT))
-                .append(ReachModel.CAVEAT.substring(1))
-                .append("\n")
-                .toString();
+        out.print(
+                "\nTravel and tempo: %s%s\n"
+                        .formatted(
+                                ReachModel.CAVEAT.substring(0, 1).toLowerCase(Locale.ROOT),
+                                ReachModel.CAVEAT.substring(1)));
     }
 
     private static String text(
@@ -173,10 +188,16 @@ final class ListCommand implements Callable<Integer> {
                                 : "no move limits the tempo",
                         percents(roles),
                         shown.id(),
-                        roles.of(shown).reasons().stream()
-                                .limit(REASONS)
-                                .map(ListCommand::words)
-                                .collect(Collectors.joining("; ")));
+                        reasons(roles.of(shown)));
+    }
+
+    private static String reasons(RoleScore score) {
+        return score.reasons().isEmpty()
+                ? "nothing speaks for it"
+                : score.reasons().stream()
+                        .limit(REASONS)
+                        .map(ListCommand::words)
+                        .collect(Collectors.joining("; "));
     }
 
     /** {@code 17 % back beat (2 and 4)}: how much of the score comes of it. */

@@ -2,7 +2,7 @@ package org.kitweft.cli;
 
 import java.math.BigInteger;
 import java.util.Arrays;
-import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -24,6 +24,9 @@ import picocli.CommandLine.Option;
 final class ListOptions {
     private static final int FEW = 20;
     private static final int LOOKS = 20_000;
+
+    /** Between two glances at how far it is; long stickings take milliseconds each. */
+    private static final int AT_A_TIME = 20;
 
     @ArgGroup(exclusive = true)
     private @Nullable Way way;
@@ -85,14 +88,14 @@ final class ListOptions {
     /**
      * What is listed.
      *
-     * @param variations in their order
+     * @param variations in their order, made as they are asked for
      * @param words which they are
      * @param role the one they are ranked by, if they are
      */
-    record Listed(List<Variation> variations, String words, Optional<Role> role) {}
+    record Listed(Stream<Variation> variations, String words, Optional<Role> role) {}
 
     /** Those asked for. */
-    Listed of(Possibilities possibilities) {
+    Listed of(Possibilities possibilities, Terminal terminal) {
         boolean best = way != null && way.best != null;
         if (as != null && !best) {
             throw new InputException("--as %s: expected --best N with it".formatted(as));
@@ -101,41 +104,45 @@ final class ListOptions {
             check("--best", way.best);
             return as == null
                     ? new Listed(
-                            possibilities.best(Cost.TRAVEL).limit(way.best).toList(),
+                            possibilities.best(Cost.TRAVEL).limit(way.best),
                             "those whose limbs travel the least",
                             Optional.empty())
-                    : bestAs(possibilities, role(as), way.best);
+                    : bestAs(possibilities, role(as), way.best, terminal);
         }
         if (way != null && way.sample != null) {
             check("--sample", way.sample);
             return new Listed(
-                    possibilities.sample(way.sample, seed),
+                    possibilities.sample(way.sample, seed).stream(),
                     "drawn at random, seed " + seed,
                     Optional.empty());
         }
         check("--take", take);
         BigInteger from = way != null && way.from != null ? way.from : BigInteger.ZERO;
         possibilities.get(from);
-        try (Stream<Variation> all = possibilities.from(from)) {
-            return new Listed(
-                    all.limit(take).toList(), "in the order of the choices", Optional.empty());
-        }
+        return new Listed(
+                possibilities.from(from).limit(take),
+                "in the order of the choices",
+                Optional.empty());
     }
 
-    private Listed bestAs(Possibilities possibilities, Role role, int most) {
+    private Listed bestAs(Possibilities possibilities, Role role, int most, Terminal terminal) {
         check("--looks", looks);
         RoleRanking ranking = new RoleRanking(possibilities, role, RoleWeights.DEFAULT, most, seed);
-        boolean all =
+        boolean few =
                 possibilities.total().compareTo(BigInteger.valueOf(RoleRanking.EXACT_UP_TO)) <= 0;
-        int until = all ? RoleRanking.EXACT_UP_TO : Math.min(looks, RoleRanking.MOST_LOOKS);
-        boolean more = true;
-        while (more && ranking.standing().looked() < until) {
-            more = ranking.look(until - ranking.standing().looked(), () -> false);
+        int until = few ? RoleRanking.EXACT_UP_TO : Math.min(looks, RoleRanking.MOST_LOOKS);
+        int all = possibilities.total().min(BigInteger.valueOf(until)).intValueExact();
+        try (Progress progress = new Progress(terminal)) {
+            boolean more = true;
+            while (more && ranking.looked() < until) {
+                more = ranking.look(Math.min(AT_A_TIME, until - ranking.looked()), () -> false);
+                progress.progress(ranking.looked(), all);
+            }
         }
         Standing standing = ranking.standing();
         String looked = GrooveText.exact(BigInteger.valueOf(standing.looked()));
         return new Listed(
-                standing.best().stream().map(Ranked::variation).toList(),
+                standing.best().stream().map(Ranked::variation),
                 standing.isComplete()
                         ? "the best as %s, all %s looked at".formatted(role.id(), looked)
                         : "the best as %s of %s looked at, there may be better ones"
@@ -145,7 +152,7 @@ final class ListOptions {
 
     private static Role role(String id) {
         return Arrays.stream(Role.values())
-                .filter(role -> role.id().equals(id))
+                .filter(role -> role.id().equals(id.toLowerCase(Locale.ROOT)))
                 .findFirst()
                 .orElseThrow(
                         () ->

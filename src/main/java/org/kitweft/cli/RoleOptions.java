@@ -10,7 +10,6 @@ import org.jspecify.annotations.Nullable;
 import org.kitweft.explore.role.RoleWeights;
 import org.kitweft.explore.search.RoleSearch;
 import org.kitweft.explore.search.RoleWish;
-import org.kitweft.explore.search.SearchWatch;
 import org.kitweft.explore.search.Serving;
 import org.kitweft.groove.Grid;
 import org.kitweft.groove.Meter;
@@ -111,7 +110,7 @@ final class RoleOptions {
     }
 
     /** Searches; takes some seconds. */
-    List<Serving> search(Role wanted, int strokes) throws IOException {
+    List<Serving> search(Role wanted, int strokes, Terminal terminal) throws IOException {
         if (best < 1 || best > MOST) {
             throw new InputException("--best %d: expected 1 to %d".formatted(best, MOST));
         }
@@ -124,7 +123,9 @@ final class RoleOptions {
                         strokes,
                         Set.of(Letter.R, Letter.L, Letter.K),
                         RoleWeights.DEFAULT);
-        return RoleSearch.search(wish, best, TRIES, seed, SearchWatch.NONE);
+        try (Progress progress = new Progress(terminal)) {
+            return RoleSearch.search(wish, best, TRIES, seed, progress);
+        }
     }
 
     long seed() {

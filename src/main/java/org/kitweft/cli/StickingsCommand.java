@@ -38,8 +38,10 @@ import picocli.CommandLine.Spec;
             "  kitweft stickings 16 --role fill --best 6 --seed 1",
             "  kitweft stickings 32 --same-after-swap --longest-run 2 --take 10",
             "",
-            "--json answers with {strokes, total, from, stickings: [...]}: total is how many there"
-                    + " are without filters, as a string of digits. With --role it answers with"
+            "--json answers with {strokes, total, from, complete, stickings: [...]}: total is how"
+                    + " many there are without filters, as a string of digits; complete is false"
+                    + " where the search was cut off because what the filters ask for is too rare;"
+                    + " the exit code is 3 then. With --role it answers with"
                     + " {strokes, role, seed, servings: [{sticking, score, difficulty, reasons:"
                     + " [...], options: [...]}]}."
         })
@@ -85,7 +87,7 @@ final class StickingsCommand implements Callable<Integer> {
                 roleOptions.role(
                         Objects.requireNonNull(spec, "spec").commandLine().getParseResult());
         if (role.isPresent()) {
-            List<Serving> servings = roleOptions.search(role.get(), strokes);
+            List<Serving> servings = roleOptions.search(role.get(), strokes, terminal);
             long seed = roleOptions.seed();
             terminal.out()
                     .print(
@@ -103,17 +105,27 @@ final class StickingsCommand implements Callable<Integer> {
         Catalogue catalogue = new Catalogue(strokes);
         long most = take != null ? take : strokes <= SHORT ? Long.MAX_VALUE : FEW;
         FilteredStickings found = new FilteredStickings(catalogue, filters);
-        if (json) {
-            json(catalogue, found.list(from, most));
-        } else {
-            found.each(from, most, sticking -> terminal.out().println(sticking.text()));
+        try (Progress progress = new Progress(terminal)) {
+            if (json) {
+                List<Sticking> all = found.list(from, most, progress);
+                json(catalogue, all, found.isComplete());
+            } else {
+                found.each(
+                        from,
+                        most,
+                        progress,
+                        sticking -> {
+                            progress.clear();
+                            terminal.out().println(sticking.text());
+                        });
+            }
         }
         terminal.out().flush();
         found.remark(from).ifPresent(terminal.err()::println);
-        return Cli.DONE;
+        return found.isComplete() ? Cli.DONE : Cli.INCOMPLETE;
     }
 
-    private void json(Catalogue catalogue, List<Sticking> found) {
+    private void json(Catalogue catalogue, List<Sticking> found, boolean complete) {
         terminal.out()
                 .print(
                         JsonText.of(
@@ -122,6 +134,7 @@ final class StickingsCommand implements Callable<Integer> {
                                     json.writeNumberField("strokes", strokes);
                                     json.writeStringField("total", catalogue.total().toString());
                                     json.writeNumberField("from", from);
+                                    json.writeBooleanField("complete", complete);
                                     json.writeArrayFieldStart("stickings");
                                     for (Sticking sticking : found) {
                                         json.writeString(sticking.text());

@@ -4,10 +4,14 @@ import java.io.BufferedOutputStream;
 import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 
 /**
  * Where a command answers: results go to {@code out}, messages to {@code err}.
@@ -15,8 +19,16 @@ import java.nio.charset.StandardCharsets;
  * @param out for results
  * @param err for messages
  * @param charset how both are written; what it cannot show is drawn with plainer signs
+ * @param watched whether {@code err} is a terminal that a person may look at
  */
-public record Terminal(PrintStream out, PrintStream err, Charset charset) {
+public record Terminal(PrintStream out, PrintStream err, Charset charset, boolean watched) {
+    private static final List<String> TERMINALS =
+            List.of("/dev/pts/", "/dev/tty", "/dev/console", "/dev/pty");
+
+    /** Streams that nobody looks at. */
+    public Terminal(PrintStream out, PrintStream err, Charset charset) {
+        this(out, err, charset, false);
+    }
 
     /**
      * The process's own streams. To a person's console in the console's character set; into a file
@@ -33,7 +45,23 @@ public record Terminal(PrintStream out, PrintStream err, Charset charset) {
                         false,
                         charset),
                 new PrintStream(new FileOutputStream(FileDescriptor.err), true, charset),
-                charset);
+                charset,
+                errIsTerminal(console != null));
+    }
+
+    /**
+     * Java knows only whether input and output both are a terminal; Linux tells it of messages too,
+     * as when results go into a file.
+     */
+    private static boolean errIsTerminal(boolean console) {
+        Path err = Path.of("/proc/self/fd/2");
+        try {
+            String target = Files.isSymbolicLink(err) ? err.toRealPath().toString() : "";
+            return target.isEmpty() ? console : TERMINALS.stream().anyMatch(target::startsWith);
+        } catch (IOException pipe) {
+            // A pipe has no path.
+            return false;
+        }
     }
 
     /** What can be shown. */

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.kitweft.explore.rule.Rule;
 import org.kitweft.groove.LetterVoicing;
 import org.kitweft.groove.Voicing;
 import org.kitweft.kit.Kit;
@@ -98,6 +99,47 @@ public record Choices(Map<Letter, List<SoundName>> sounds) {
     }
 
     /**
+     * What is meant where nobody has chosen: for each letter of the sticking one sound of every
+     * surface that its limb can strike, the first it can, and the sounds that its strokes are
+     * pinned to; in the kit's order. A letter whose limb finds nothing has no choices.
+     */
+    public static Choices usual(Sticking sticking, Kit kit, Voicing voicing, List<Rule> rules) {
+        Map<Letter, List<SoundName>> usual = new EnumMap<>(Letter.class);
+        everything(sticking, kit, voicing)
+                .sounds()
+                .forEach(
+                        (letter, all) -> {
+                            Set<SoundName> pinned = pinned(letter, sticking, rules);
+                            Set<String> surfaces = new HashSet<>();
+                            usual.put(
+                                    letter,
+                                    all.stream()
+                                            .filter(
+                                                    sound ->
+                                                            surfaces.add(sound.surface())
+                                                                    || pinned.contains(sound))
+                                            .toList());
+                        });
+        return new Choices(usual);
+    }
+
+    private static Set<SoundName> pinned(Letter letter, Sticking sticking, List<Rule> rules) {
+        Set<SoundName> pinned = new HashSet<>();
+        for (Rule rule : rules) {
+            if (rule instanceof Rule.Pin pin
+                    && pin.index() < sticking.size()
+                    && sticking.strokes()
+                            .get(pin.index())
+                            .struck()
+                            .filter(struck -> struck.letter() == letter)
+                            .isPresent()) {
+                pinned.add(pin.sound());
+            }
+        }
+        return pinned;
+    }
+
+    /**
      * Everything: for each letter of the sticking the sounds that its limb in the voicing can
      * strike, in the kit's order; for B those that both hands can strike. A letter whose limb finds
      * nothing has no choices.
@@ -105,21 +147,23 @@ public record Choices(Map<Letter, List<SoundName>> sounds) {
     public static Choices everything(Sticking sticking, Kit kit, Voicing voicing) {
         Map<Letter, List<SoundName>> all = new EnumMap<>(Letter.class);
         for (Letter letter : sticking.letters()) {
-            Limb limb =
-                    voicing.letter(letter)
-                            .map(LetterVoicing::limb)
-                            .orElse(Voicing.limbOf(letter, kit));
-            List<SoundName> sounds =
-                    letter == Letter.B
-                            ? kit.soundsFor(Limb.RIGHT_HAND).stream()
-                                    .filter(sound -> kit.canStrike(Limb.LEFT_HAND, sound))
-                                    .toList()
-                            : kit.soundsFor(limb);
+            List<SoundName> sounds = everything(letter, kit, voicing);
             if (!sounds.isEmpty()) {
                 all.put(letter, sounds);
             }
         }
         return new Choices(all);
+    }
+
+    /** The sounds that a letter's limb in the voicing can strike; for B, that both hands can. */
+    public static List<SoundName> everything(Letter letter, Kit kit, Voicing voicing) {
+        Limb limb =
+                voicing.letter(letter).map(LetterVoicing::limb).orElse(Voicing.limbOf(letter, kit));
+        return letter == Letter.B
+                ? kit.soundsFor(Limb.RIGHT_HAND).stream()
+                        .filter(sound -> kit.canStrike(Limb.LEFT_HAND, sound))
+                        .toList()
+                : kit.soundsFor(limb);
     }
 
     /** The letters that have choices. */

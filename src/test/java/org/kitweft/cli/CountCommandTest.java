@@ -53,8 +53,23 @@ class CountCommandTest {
     }
 
     @Test
-    void withoutChoicesEveryLetterHasWhatItsLimbCanStrike() {
+    void withoutChoicesEveryLetterHasOneSoundOfEverySurfaceInReach() {
         Run run = Run.of("count", "RK", "--kit", "five-piece");
+        assertThat(run.lines())
+                .startsWith(
+                        "RK: 2 strokes",
+                        "R chooses from 7: snare.head, high-tom.head, mid-tom.head, floor-tom.head,"
+                                + " ride.bow, crash.edge, hi-hat.closed",
+                        "K chooses from 1: bass-drum.head",
+                        "These are one sound a surface; --choose names others, or all.",
+                        "",
+                        "4",
+                        "  Stickings of this length: every stroke picks one of the letters.");
+    }
+
+    @Test
+    void allTakesEverySoundThatTheLimbCanStrike() {
+        Run run = Run.of("count", "RK", "--choose", "R=all", "--choose", "K=bass-drum");
         assertThat(run.lines())
                 .startsWith(
                         "RK: 2 strokes",
@@ -62,9 +77,21 @@ class CountCommandTest {
                                 + " mid-tom.head, floor-tom.head, ride.bow, ride.bell, crash.edge,"
                                 + " hi-hat.closed, hi-hat.open",
                         "K chooses from 1: bass-drum.head",
-                        "",
-                        "4",
-                        "  Stickings of this length: every stroke picks one of the letters.");
+                        "");
+        assertThat(Run.of("count", "R", "--choose", "R=all", "--kit", "marimba").out())
+                .doesNotContain("one sound a surface");
+    }
+
+    @Test
+    void aPinnedSoundIsAmongTheUsualOnes() throws JsonProcessingException {
+        Run run = Run.of("count", "RR", "--pin", "2=hi-hat.open");
+        assertThat(run.lines().get(1)).startsWith("R chooses from 8:").endsWith("hi-hat.open");
+        assertThat(
+                        Run.of("count", "RL", "--pin", "2=hi-hat.open", "--json")
+                                .json()
+                                .get("underRules")
+                                .textValue())
+                .isEqualTo("7");
     }
 
     @Test
@@ -103,6 +130,11 @@ class CountCommandTest {
     void strokesOfATacetLetterAreRests() throws JsonProcessingException {
         JsonNode json = Run.of("count", "RLRR", "--tacet", "L", "--json").json();
         assertThat(json.get("strokes").intValue()).isEqualTo(3);
+    }
+
+    @Test
+    void oneStrokeIsNotCalledStrokes() {
+        assertThat(Run.of("count", "R").lines().get(0)).isEqualTo("R: 1 stroke");
     }
 
     @Test

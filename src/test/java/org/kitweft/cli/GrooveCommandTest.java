@@ -57,8 +57,8 @@ class GrooveCommandTest {
                         Bass drum |>K   ·   ·   ·    ·   ·   ·   ·   >K   ·   ·   ·    ·   ·   ·   ·  |
 
                         No conflicts: it can be played as written.
-                        Stickings of 8 strokes with 2 letters: 256. Ways to play this one on this kit:
-                        121 with each letter on one sound, 214,358,881 with each stroke on its own.
+                        Stickings of 8 strokes with 2 letters: 256. Ways to play this one on this kit, one sound a surface:
+                        49 with each letter on one sound, 5,764,801 with each stroke on its own.
                         """);
     }
 

@@ -4,11 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ListCommandTest {
     private static final String[] TWO_BY_TWO = {
@@ -83,6 +89,7 @@ class ListCommandTest {
             "list", "RLRL", "--choose", "R=snare,floor-tom", "--choose", "L=snare,high-tom"
         };
         Run run = run(sixteen, "--best", "2", "--as", "fill");
+        assertThat(run(sixteen, "--best", "2", "--as", "Fill").out()).isEqualTo(run.out());
         assertThat(run.out())
                 .contains("listed: the best as fill, all 16 looked at")
                 .contains("  as fill: ")
@@ -108,6 +115,11 @@ class ListCommandTest {
     }
 
     @Test
+    void whatServesNothingIsSaidToo() {
+        assertThat(Run.of("list", "-").out()).contains("as time: nothing speaks for it\n");
+    }
+
+    @Test
     void ofManyItSaysHowManyWereLookedAt() {
         Run run =
                 Run.of(
@@ -122,6 +134,34 @@ class ListCommandTest {
                         "--seed",
                         "4");
         assertThat(run.out()).contains("the best as punch of 150 looked at, there may be better");
+    }
+
+    /** Millions of them: would never end if it went on, or gathered them first. */
+    @ParameterizedTest
+    @ValueSource(strings = {"--best 5000000", "--best 5000000 --json", "--take 5000000"})
+    void aListThatNobodyReadsAnyMoreEnds(String options) {
+        ByteArrayOutputStream read = new ByteArrayOutputStream();
+        OutputStream closing =
+                new OutputStream() {
+                    @Override
+                    public void write(int b) throws IOException {
+                        if (read.size() == 20_000) {
+                            throw new IOException("broken pipe");
+                        }
+                        read.write(b);
+                    }
+                };
+        PrintStream out = new PrintStream(closing, false, StandardCharsets.UTF_8);
+        List<String> args = new ArrayList<>(List.of("list", "RLRR LRLL"));
+        args.addAll(List.of(options.split(" ")));
+        int code =
+                Cli.run(
+                        new Terminal(out, out, StandardCharsets.UTF_8),
+                        args.toArray(String[]::new));
+        assertThat(code).isEqualTo(Cli.WRONG_INPUT);
+        assertThat(read.toString(StandardCharsets.UTF_8))
+                .containsPattern("5,?764,?801")
+                .contains("snare");
     }
 
     @ParameterizedTest

@@ -95,6 +95,7 @@ class StickingsCommandTest {
         assertThat(json.get("strokes").intValue()).isEqualTo(64);
         assertThat(json.get("total").textValue()).isEqualTo("18446744073709551616");
         assertThat(json.get("from").intValue()).isZero();
+        assertThat(json.get("complete").booleanValue()).isTrue();
         assertThat(json.get("stickings")).hasSize(1);
     }
 
@@ -106,5 +107,15 @@ class StickingsCommandTest {
         assertThat(run.err()).isEqualTo("no sticking is so\n");
         assertThat(Run.of("stickings", "2", "--from", "9").err())
                 .isEqualTo("there are 4, none from the index 9 on\n");
+    }
+
+    /** None that begins with L is the first of two that differ by swapped hands. */
+    @Test
+    void aSearchThatIsCutOffHasAnExitCodeOfItsOwn() throws JsonProcessingException {
+        Run run = Run.of("stickings", "24", "--starts-with", "L", "--one-per-swap", "--json");
+        assertThat(run.code()).isEqualTo(3);
+        assertThat(run.json().get("complete").booleanValue()).isFalse();
+        assertThat(run.json().get("stickings")).isEmpty();
+        assertThat(run.err()).startsWith("the list is incomplete").hasLineCount(1);
     }
 }

@@ -136,6 +136,11 @@ public final class RoleRanking {
         return !isComplete() && seen.size() < MOST_LOOKS;
     }
 
+    /** How many have been looked at. */
+    public int looked() {
+        return seen.size();
+    }
+
     /** The best so far. */
     public Standing standing() {
         return new Standing(new ArrayList<>(best), seen.size(), possibilities.total());

@@ -47,6 +47,17 @@ public sealed interface Addition {
         }
     }
 
+    /**
+     * B, as the R and the L at once, is in some stroke both of them on one sound: a unison. It
+     * sounds like a single stroke, so it is told after whatever a single stroke explains.
+     */
+    record Unison() implements Addition {
+        @Override
+        public String words() {
+            return "B is both hands on one sound, a unison";
+        }
+    }
+
     /** All strokes on a sound are a layer's, by a limb that does nothing else. */
     record Layered(Limb limb, SoundName sound) implements Addition {
         @Override

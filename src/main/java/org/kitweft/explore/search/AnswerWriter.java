@@ -89,7 +89,7 @@ final class AnswerWriter {
 
     /** The letters whose voicings a stroke takes: B is R and L at once unless it has its own. */
     private List<Letter> voicedLetters(Letter letter) {
-        return letter != Letter.B || plan.bothHands()
+        return letter != Letter.B || plan.both() == Plan.Both.OWN_SOUNDS
                 ? List.of(letter)
                 : List.of(Letter.R, Letter.L).stream().filter(l -> !plan.of(l).tacet()).toList();
     }

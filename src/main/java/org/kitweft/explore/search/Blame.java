@@ -18,14 +18,12 @@ import org.kitweft.kit.SoundName;
 final class Blame {
     private final Heard heard;
     private final Plans plans;
-    private final int mostAdditions;
     private final SearchWatch watch;
     private final Pace stopping;
 
-    Blame(Heard heard, Plans plans, int mostAdditions, SearchWatch watch) {
+    Blame(Heard heard, Plans plans, SearchWatch watch) {
         this.heard = heard;
         this.plans = plans;
-        this.mostAdditions = mostAdditions;
         this.watch = watch;
         this.stopping = new Pace(watch, 0);
     }
@@ -74,7 +72,7 @@ final class Blame {
                                         .sorted()
                                         .toList(),
                                 "no sticking plays all of these steps with at most %d additions"
-                                        .formatted(mostAdditions))));
+                                        .formatted(plans.mostBesideUnison()))));
     }
 
     private static NoneCan inOrder(List<NoneCan.Obstacle> obstacles) {
@@ -87,7 +85,7 @@ final class Blame {
     private boolean possible(List<Integer> strokes) {
         BitSet set = new BitSet();
         strokes.forEach(set::set);
-        return plans.canCover(set, 0, mostAdditions, stopping);
+        return plans.canCover(set, stopping);
     }
 
     /** One stroke of each kind: what is possible for one is for all that ask for the same. */
@@ -143,7 +141,7 @@ final class Blame {
         }
         return "one stroke with at most %d additions cannot be %s"
                 .formatted(
-                        mostAdditions,
+                        plans.mostBesideUnison(),
                         joined(asked(stroke).get(0).stream().map(Strike::sound).toList()));
     }
 

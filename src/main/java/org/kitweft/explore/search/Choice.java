@@ -20,6 +20,11 @@ record Choice(Optional<Letter> letter, Dynamic dynamic, Ornament ornament, List<
     static final Choice REST =
             new Choice(Optional.empty(), Dynamic.PLAIN, Ornament.NONE, List.of());
 
+    /** Whether it is R and L at once and in every pass both on one sound. */
+    boolean isUnison() {
+        return !passes.isEmpty() && passes.stream().allMatch(Fit::isUnison);
+    }
+
     Stroke stroke() {
         return letter.map(l -> Stroke.of(l, dynamic, ornament)).orElse(Stroke.REST);
     }

@@ -20,6 +20,11 @@ import org.kitweft.pattern.Ornament;
 record Fit(List<Integer> paths, Ornament ornament, Map<Limb, Integer> struck) {
     private static final int NONE = -1;
 
+    /** Whether two parts are on one sound. */
+    boolean isUnison() {
+        return paths.size() == 2 && paths.get(0).equals(paths.get(1));
+    }
+
     /**
      * A part of a stroke: a letter has one, B as R and L at once has two.
      *

@@ -26,17 +26,15 @@ public final class Found implements SearchOutcome {
     private final Heard heard;
     private final Plans plans;
     private final int fewest;
-    private final int mostAdditions;
     private final List<Opened> simplest;
 
     private record Opened(Plan plan, Trellis trellis) {}
 
     /** Made by a search, which the watch may still stop. */
-    Found(Heard heard, Plans plans, int fewest, int mostAdditions, SearchWatch watch) {
+    Found(Heard heard, Plans plans, int fewest, SearchWatch watch) {
         this.heard = heard;
         this.plans = plans;
         this.fewest = fewest;
-        this.mostAdditions = mostAdditions;
         this.simplest = opened(fewest, watch);
     }
 
@@ -96,7 +94,7 @@ public final class Found implements SearchOutcome {
                 sticking.strokes().stream()
                         .map(stroke -> stroke.struck().map(struck -> struck.letter()))
                         .toList();
-        for (int additions = fewest; additions <= mostAdditions; additions++) {
+        for (int additions = fewest; additions <= plans.most(); additions++) {
             Optional<Answer> answer =
                     new Merge(
                                     plans.forLetters(letters, additions).stream()
@@ -145,7 +143,7 @@ public final class Found implements SearchOutcome {
             @Override
             public boolean hasNext() {
                 try {
-                    while (!now.hasNext() && additions < mostAdditions) {
+                    while (!now.hasNext() && additions < plans.most()) {
                         now = new Merge(opened(additions + 1, watch));
                         additions++;
                     }

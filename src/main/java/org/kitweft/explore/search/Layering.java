@@ -27,7 +27,7 @@ final class Layering {
     /** By identity: a search makes each letter plan once. */
     private final IdentityHashMap<LetterPlan, BitSet> alone = new IdentityHashMap<>();
 
-    private final IdentityHashMap<LetterPlan, IdentityHashMap<LetterPlan, BitSet>> atOnce =
+    private final IdentityHashMap<LetterPlan, IdentityHashMap<LetterPlan, AtOnce>> atOnce =
             new IdentityHashMap<>();
     private Optional<BitSet> bothHands = Optional.empty();
 
@@ -82,17 +82,28 @@ final class Layering {
         return true;
     }
 
-    /** The strokes that B can be as R and L at once. */
-    BitSet atOnce(LetterPlan right, LetterPlan left) {
-        IdentityHashMap<LetterPlan, BitSet> ofRight = atOnce.get(right);
-        if (ofRight == null) {
-            ofRight = new IdentityHashMap<>();
-            atOnce.put(right, ofRight);
-        }
-        BitSet strokes = ofRight.get(left);
-        if (strokes == null) {
-            strokes = strokes(parts(List.of(right, left)), false);
-            ofRight.put(left, strokes);
+    /** The strokes that B can be as R and L at once: on two sounds in some pass, or anyhow. */
+    private record AtOnce(BitSet twoSounds, BitSet any) {}
+
+    /**
+     * The strokes that B can be as R and L at once.
+     *
+     * @param unison whether both may be on one sound in every pass
+     */
+    BitSet atOnce(LetterPlan right, LetterPlan left, boolean unison) {
+        AtOnce strokes =
+                atOnce.computeIfAbsent(right, none -> new IdentityHashMap<>())
+                        .computeIfAbsent(left, none -> atOnce(parts(List.of(right, left))));
+        return unison ? strokes.any : strokes.twoSounds;
+    }
+
+    private AtOnce atOnce(List<Fit.Part> parts) {
+        AtOnce strokes = new AtOnce(new BitSet(), new BitSet());
+        Ways ways = new Ways(parts, false);
+        for (int stroke = 0; stroke < heard.strokes(); stroke++) {
+            List<Choice> choices = choices(stroke, Optional.empty(), ways);
+            strokes.any.set(stroke, !choices.isEmpty());
+            strokes.twoSounds.set(stroke, !choices.stream().allMatch(Choice::isUnison));
         }
         return strokes;
     }
@@ -150,12 +161,17 @@ final class Layering {
         List<Fit.Part> parts;
         if (letter != Letter.B) {
             parts = parts(List.of(plan.of(letter)));
-        } else if (plan.bothHands()) {
+        } else if (plan.both() == Plan.Both.OWN_SOUNDS) {
             parts = List.of(Fit.Part.bothHands());
         } else {
             parts = parts(List.of(plan.of(Letter.R), plan.of(Letter.L)));
         }
-        return choices(stroke, Optional.of(letter), new Ways(parts, letter.isOneHand()));
+        List<Choice> choices =
+                choices(stroke, Optional.of(letter), new Ways(parts, letter.isOneHand()));
+        if (plan.both() == Plan.Both.TWO_SOUNDS) {
+            choices.removeIf(Choice::isUnison);
+        }
+        return choices;
     }
 
     private List<Choice> choices(int stroke, Optional<Letter> letter, Ways ways) {

@@ -11,12 +11,16 @@ import org.kitweft.groove.Figure;
 import org.kitweft.kit.Limb;
 import org.kitweft.pattern.Letter;
 
-/** All plans for a target, by the number of their additions, always in the same order. */
+/**
+ * All plans for a target, by the number of their additions, always in the same order. A unison is
+ * an addition over and above the most that are allowed, for it sounds like a single stroke.
+ */
 final class Plans {
     /** The letters that have plans of their own. */
     private static final List<Letter> LETTERS = List.of(Letter.R, Letter.L, Letter.K, Letter.H);
 
     private final Heard heard;
+    private final int mostBesideUnison;
     private final List<Addition.Layered> layers = new ArrayList<>();
     private final List<List<LetterPlan>> letterPlans = new ArrayList<>();
 
@@ -40,8 +44,9 @@ final class Plans {
         }
     }
 
-    Plans(Heard heard) {
+    Plans(Heard heard, int mostBesideUnison) {
         this.heard = heard;
+        this.mostBesideUnison = mostBesideUnison;
         for (Letter letter : LETTERS) {
             letterPlans.add(LetterPlan.all(letter, heard));
         }
@@ -57,6 +62,16 @@ final class Plans {
                 }
             }
         }
+    }
+
+    /** The most additions that a plan has, a unison counted. */
+    int most() {
+        return mostBesideUnison + 1;
+    }
+
+    /** The most additions that a plan has beside a unison. */
+    int mostBesideUnison() {
+        return mostBesideUnison;
     }
 
     /** The plans of so many additions by which every stroke of a set can be produced. */
@@ -76,11 +91,18 @@ final class Plans {
     }
 
     /** Whether every stroke of a set can be produced by one plan of so many additions. */
-    boolean canCover(BitSet strokes, int fewestAdditions, int mostAdditions, Pace pace) {
-        for (int additions = fewestAdditions; additions <= mostAdditions; additions++) {
-            boolean none =
-                    walk(additions, Plans::isWorthTaking, plan -> !covers(plan, strokes), pace);
-            if (!none) {
+    boolean canCover(BitSet strokes, int additions, Pace pace) {
+        return !walk(
+                additions,
+                Plans::isWorthTaking,
+                plan -> !mayCoverMore(plan) || !covers(plan, strokes),
+                pace);
+    }
+
+    /** Whether every stroke of a set can be produced by any plan. */
+    boolean canCover(BitSet strokes, Pace pace) {
+        for (int additions = 0; additions <= most(); additions++) {
+            if (canCover(strokes, additions, pace)) {
                 return true;
             }
         }
@@ -113,8 +135,8 @@ final class Plans {
                     BitSet bothAt = needed.get(Letter.B);
                     if (contains(plan.layering().silent(), rests)
                             && (bothAt == null
-                                    ? !plan.bothHands()
-                                    : contains(plan.both(), bothAt))) {
+                                    ? plan.both() == Plan.Both.TWO_SOUNDS
+                                    : contains(plan.strokesOf(Letter.B), bothAt))) {
                         found.add(plan);
                     }
                     return true;
@@ -129,13 +151,20 @@ final class Plans {
                 || !layering.alone(plan).isEmpty();
     }
 
-    /** How many sets of layers a search through so many additions looks at. */
-    int layerSetsUpTo(int mostAdditions) {
+    /** How many sets of layers a search through all plans looks at. */
+    int layerSetsInAll() {
         int sets = 0;
-        for (int layered = 0; layered <= mostAdditions; layered++) {
-            sets += layerSets(layered).size() * (mostAdditions - layered + 1);
+        for (int layered = 0; layered <= mostBesideUnison; layered++) {
+            sets += layerSets(layered).size() * (most() - layered + 1);
         }
         return sets;
+    }
+
+    /** A unison produces what one of its hands does, unless both strike something else with it. */
+    private static boolean mayCoverMore(Plan plan) {
+        return plan.both() != Plan.Both.UNISON
+                || (plan.of(Letter.R).doubling().isPresent()
+                        && plan.of(Letter.L).doubling().isPresent());
     }
 
     private static boolean covers(Plan plan, BitSet strokes) {
@@ -145,7 +174,7 @@ final class Plans {
             missing.andNot(plan.layering().alone(letter));
         }
         if (!missing.isEmpty()) {
-            missing.andNot(plan.both());
+            missing.andNot(plan.strokesOf(Letter.B));
         }
         return missing.isEmpty();
     }
@@ -163,7 +192,7 @@ final class Plans {
 
     /** Shows all plans of so many additions until the visitor says false; false if it did. */
     private boolean walk(int additions, Filter filter, Predicate<Plan> visitor, Pace pace) {
-        for (int layered = 0; layered <= additions; layered++) {
+        for (int layered = 0; layered <= Math.min(additions, mostBesideUnison); layered++) {
             for (LayerSet set : layerSets(layered)) {
                 pace.step();
                 Layering layering = set.layering(heard);
@@ -191,14 +220,14 @@ final class Plans {
         return taken;
     }
 
-    private static boolean walk(
+    private boolean walk(
             Layering layering,
             List<List<LetterPlan>> taken,
             List<LetterPlan> chosen,
             int left,
             Predicate<Plan> visitor) {
         if (chosen.size() == LETTERS.size()) {
-            return left > 1 || visitor.test(new Plan(layering, chosen, left == 1));
+            return walk(layering, chosen, left, visitor);
         }
         for (LetterPlan next : taken.get(chosen.size())) {
             int cost = next.additions().size();
@@ -208,6 +237,26 @@ final class Plans {
                 if (!walk(layering, taken, List.copyOf(more), left - cost, visitor)) {
                     return false;
                 }
+            }
+        }
+        return true;
+    }
+
+    /** The plans that differ in what B is. */
+    private boolean walk(
+            Layering layering, List<LetterPlan> letters, int left, Predicate<Plan> visitor) {
+        int others = layering.layers().size();
+        for (LetterPlan letter : letters) {
+            others += letter.additions().size();
+        }
+        for (Plan.Both both : Plan.Both.values()) {
+            boolean allowed =
+                    both == Plan.Both.UNISON
+                            || others + both.additions().size() <= mostBesideUnison;
+            if (both.additions().size() == left
+                    && allowed
+                    && !visitor.test(new Plan(layering, letters, both))) {
+                return false;
             }
         }
         return true;

@@ -74,7 +74,11 @@ public final class RoleSearch {
         for (Rated rated : best(Integer.MAX_VALUE).toList()) {
             Set<Struck> struck = Struck.of(rated.hits);
             if (grooves.stream().allMatch(other -> Struck.apart(struck, other))) {
-                told.add(rated.serving);
+                told.add(
+                        new Serving(
+                                BriefVoicing.of(rated.serving.recipe()),
+                                rated.serving.fit(),
+                                rated.serving.difficulty()));
                 grooves.add(struck);
             }
             if (told.size() == most) {

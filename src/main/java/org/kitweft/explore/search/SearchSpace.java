@@ -7,7 +7,8 @@ import org.kitweft.pattern.Sticking;
  * How far {@link StickingSearch} looks.
  *
  * @param strokes the length of the stickings, rests counted; empty: as many as the groove has steps
- * @param mostAdditions 0 to {@value #MOST}: the most handovers, doublings, layers and the like
+ * @param mostAdditions 0 to {@value #MOST}: the most handovers, doublings, layers and the like, a
+ *     unison of B not counted
  */
 public record SearchSpace(OptionalInt strokes, int mostAdditions) {
     /** The most additions that can be asked for. */

@@ -13,9 +13,12 @@ import org.kitweft.pattern.Sticking;
  * on any path of sounds, with accents and ghosts apart or not, and single strokes elsewhere. Beyond
  * that, up to {@link SearchSpace#mostAdditions()} {@link Addition}s, each of which an answer makes
  * use of: a letter handed over to another limb, one doubling a letter, a letter that is tacet, B
- * with sounds of its own, and layers, where a layer has its limb and its sound to itself. An answer
- * has no conflict, and where a limb takes the place of another in later passes of the sticking
- * through a period, it strikes as in the first pass if it can.
+ * with sounds of its own, and layers, where a layer has its limb and its sound to itself. B as R
+ * and L at once answers what is heard as two sounds, in some pass of the sticking at least. Both of
+ * them on one sound are a unison, which sounds like one stroke: it explains nothing that one hand
+ * would not, so it counts as an addition too, over and above the most, and such an answer is told
+ * after the ones without. An answer has no conflict, and where a limb takes the place of another in
+ * later passes of the sticking through a period, it strikes as in the first pass if it can.
  *
  * <p>What a groove sounds like does not tell two limbs on one sound from one limb on it: both are
  * found.
@@ -58,18 +61,18 @@ public final class StickingSearch {
     }
 
     private static SearchOutcome search(Heard heard, int mostAdditions, SearchWatch watch) {
-        Plans plans = new Plans(heard);
-        Pace pace = new Pace(watch, plans.layerSetsUpTo(mostAdditions));
-        Blame blame = new Blame(heard, plans, mostAdditions, watch);
+        Plans plans = new Plans(heard, mostAdditions);
+        Pace pace = new Pace(watch, plans.layerSetsInAll());
+        Blame blame = new Blame(heard, plans, watch);
         Optional<NoneCan> impossible = blame.atFirstSight();
         if (impossible.isPresent()) {
             return impossible.get();
         }
         BitSet all = new BitSet();
         all.set(0, heard.strokes());
-        for (int additions = 0; additions <= mostAdditions; additions++) {
-            if (plans.canCover(all, additions, additions, pace)) {
-                return new Found(heard, plans, additions, mostAdditions, watch);
+        for (int additions = 0; additions <= plans.most(); additions++) {
+            if (plans.canCover(all, additions, pace)) {
+                return new Found(heard, plans, additions, watch);
             }
         }
         return blame.find();

@@ -17,28 +17,34 @@ final class Uses {
         }
         long uses = 0;
         for (int i = 0; i < additions.size(); i++) {
-            if (uses(letter.get(), choice.dynamic(), additions.get(i), plan)) {
+            if (uses(letter.get(), choice, additions.get(i), plan)) {
                 uses |= 1L << i;
             }
         }
         return uses;
     }
 
-    private static boolean uses(Letter letter, Dynamic dynamic, Addition addition, Plan plan) {
+    private static boolean uses(Letter letter, Choice choice, Addition addition, Plan plan) {
         if (addition instanceof Addition.HandedOver handed) {
             return plays(letter, handed.letter(), plan);
         }
         if (addition instanceof Addition.Doubled doubled) {
             return plays(letter, doubled.letter(), plan)
-                    && (!doubled.accentsOnly() || dynamic == Dynamic.ACCENT);
+                    && (!doubled.accentsOnly() || choice.dynamic() == Dynamic.ACCENT);
         }
         if (addition instanceof Addition.Tacet tacet) {
             return plays(letter, tacet.letter(), plan);
+        }
+        if (addition instanceof Addition.Unison) {
+            return choice.isUnison();
         }
         return addition instanceof Addition.BothHands && letter == Letter.B;
     }
 
     private static boolean plays(Letter letter, Letter voiced, Plan plan) {
-        return letter == voiced || (letter == Letter.B && voiced.isOneHand() && !plan.bothHands());
+        return letter == voiced
+                || (letter == Letter.B
+                        && voiced.isOneHand()
+                        && plan.both() != Plan.Both.OWN_SOUNDS);
     }
 }

@@ -70,6 +70,9 @@ public final class ChoiceChips extends JPanel implements Scrollable {
                 (letter, sounds) -> {
                     JLabel title = new JLabel(letter + " on");
                     Paints.type(title, 100, true);
+                    title.setToolTipText(
+                            "Counted are the sounds switched on: one of each surface, until you"
+                                    + " choose others");
                     add(title, "gaptop 4");
                     JPanel row = new JPanel(new FlowWrap(UIScale.scale(3)));
                     Map<SoundName, JToggleButton> ofLetter = new LinkedHashMap<>();

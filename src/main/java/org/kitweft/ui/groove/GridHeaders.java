@@ -1,13 +1,16 @@
 package org.kitweft.ui.groove;
 
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.Optional;
+import java.util.Set;
 import org.kitweft.groove.Groove;
 import org.kitweft.groove.Recipe;
 import org.kitweft.kit.Limb;
@@ -93,6 +96,7 @@ final class GridHeaders {
         private static final long serialVersionUID = 1;
         private final transient GridSize size;
         private transient GridModel model;
+        private transient Set<Integer> forbidding = Set.of();
 
         Columns(GridModel model, GridSize size) {
             this.model = model;
@@ -102,6 +106,12 @@ final class GridHeaders {
         void show(GridModel other) {
             model = other;
             revalidate();
+            repaint();
+        }
+
+        /** Frames the counting of these columns. */
+        void showForbidding(Set<Integer> columns) {
+            forbidding = Set.copyOf(columns);
             repaint();
         }
 
@@ -148,6 +158,17 @@ final class GridHeaders {
                     Paints.fitting(g, model.syllable(column), size.cellWidth()),
                     x,
                     line() / 2.0);
+            if (forbidding.contains(column)) {
+                double thick = UIScale.scale(2f);
+                g.setColor(Inks.FAULT.color());
+                g.setStroke(new BasicStroke((float) thick));
+                g.draw(
+                        new Rectangle2D.Double(
+                                column * size.cellWidth() + thick,
+                                thick / 2,
+                                size.cellWidth() - 2 * thick,
+                                line() - thick));
+            }
             if (column % model.columnsPerBar() == 0 && model.groove().bars() > 1) {
                 g.setFont(Paints.font(0.75, false));
                 g.setColor(Inks.QUIET.color());

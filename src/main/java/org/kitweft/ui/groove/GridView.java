@@ -11,6 +11,7 @@ import java.awt.event.MouseEvent;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -30,12 +31,15 @@ import org.kitweft.ui.theme.Paints;
 
 /**
  * Paints the cells of the grid: beats shaded in turn, a notehead for each hit with the letter of
- * its limb, bigger where it is louder, conflicts framed, the playhead and the cursor.
+ * its limb, bigger where it is louder, conflicts framed, what forbids a search hatched, the
+ * playhead and the cursor.
  *
  * <p>Only what lies in the clip is painted: a groove can have 512 bars.
  */
 final class GridView extends Painted implements Scrollable {
     private static final long serialVersionUID = 1;
+
+    private static final int HATCH = 9;
 
     private final transient GridSize size;
     private final transient GridCursor cursor;
@@ -44,6 +48,7 @@ final class GridView extends Painted implements Scrollable {
     private transient Set<Integer> pinned = Set.of();
     private transient Ways ways = Ways.NONE;
     private transient GridWays shading;
+    private transient Map<Integer, String> forbidding = Map.of();
     private boolean visited;
     private transient OptionalInt dragRow = OptionalInt.empty();
 
@@ -72,6 +77,17 @@ final class GridView extends Painted implements Scrollable {
         ways = other;
         shading = new GridWays(model, ways);
         repaint();
+    }
+
+    /** Hatches these columns, which forbid what was sought for a reason each. */
+    void showForbidding(Map<Integer, String> reasons) {
+        forbidding = Map.copyOf(reasons);
+        repaint();
+    }
+
+    /** Why a column forbids what was sought, if it does. */
+    Optional<String> forbidding(int column) {
+        return Optional.ofNullable(forbidding.get(column));
     }
 
     /** How many of the remaining variations strike a cell, in words. */
@@ -168,6 +184,9 @@ final class GridView extends Painted implements Scrollable {
                 g.setColor(Inks.LIGHT.color(150));
                 g.fillRect(column * width, 0, width, gridHeight());
             }
+            if (forbidding.containsKey(column)) {
+                paintHatch(g, column);
+            }
             paintColumnLine(g, column, column * width);
         }
         paintColumnLine(g, last + 1, (last + 1) * width);
@@ -198,6 +217,23 @@ final class GridView extends Painted implements Scrollable {
                 g.drawLine(x - r, y - r, x + r, y + r);
                 g.drawLine(x - r, y + r, x + r, y - r);
             }
+        }
+    }
+
+    /** Slanting lines, which are told from a shade without colours too. */
+    private void paintHatch(Graphics2D graphics, int column) {
+        Graphics2D g = (Graphics2D) graphics.create();
+        try {
+            int width = size.cellWidth();
+            int left = column * width;
+            g.clipRect(left, 0, width, gridHeight());
+            g.setColor(Inks.FAULT.color(130));
+            g.setStroke(new BasicStroke(UIScale.scale(1.5f)));
+            for (int y = 0; y < gridHeight() + width; y += UIScale.scale(HATCH)) {
+                g.drawLine(left, y, left + width, y - width);
+            }
+        } finally {
+            g.dispose();
         }
     }
 
@@ -304,6 +340,9 @@ final class GridView extends Painted implements Scrollable {
         }
         int column = columnAt(event.getX());
         List<Conflict> conflicts = model.conflictsAt(column);
+        if (conflicts.isEmpty() && forbidding.containsKey(column)) {
+            return "Forbids every sticking: " + forbidding.get(column);
+        }
         return conflicts.isEmpty()
                 ? ways(rowAt(event.getY()), column)
                         .map(words -> words + "; I or the right button pins this stroke")

@@ -11,7 +11,9 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.image.BufferedImage;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -25,6 +27,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.SwingConstants;
 import org.kitweft.explore.rule.Rule;
+import org.kitweft.explore.search.NoneCan;
 import org.kitweft.groove.Conflict;
 import org.kitweft.groove.Place;
 import org.kitweft.ui.explore.Ways;
@@ -40,6 +43,8 @@ import org.kitweft.ui.theme.Paints;
  * <p>Keys on a cell: arrows move, Enter changes the dynamic, A accents, G makes a ghost stroke, P a
  * plain one; Alt with up and down moves the stroke to another surface, Delete brings it back; I
  * pins the stroke where it is, Shift+I on the surface under the cursor.
+ *
+ * <p>Steps that forbid what a search was for are hatched, and their counting is framed.
  *
  * <p>Cells are shaded by how many of the remaining variations strike them, once that is known.
  */
@@ -154,6 +159,27 @@ public final class GrooveGrid extends JPanel {
     }
 
     /**
+     * Marks the steps that forbid every way of playing the groove; none: takes the marks away. They
+     * also go when the groove is edited.
+     */
+    public void showForbidding(Optional<NoneCan> none) {
+        Map<Integer, String> reasons = new HashMap<>();
+        none.map(NoneCan::obstacles)
+                .orElse(List.of())
+                .forEach(
+                        obstacle ->
+                                obstacle.places()
+                                        .forEach(
+                                                place ->
+                                                        reasons.putIfAbsent(
+                                                                view.model().column(place),
+                                                                obstacle.reason())));
+        view.showForbidding(reasons);
+        columnHeader.showForbidding(reasons.keySet());
+        describeCursor();
+    }
+
+    /**
      * Tells how many of the remaining variations strike the cell under the cursor, in words.
      *
      * @param asked is told when somebody goes to the cell
@@ -197,6 +223,9 @@ public final class GrooveGrid extends JPanel {
     }
 
     private void follow() {
+        if (!view.model().groove().equals(session.groove())) {
+            showForbidding(Optional.empty());
+        }
         GridModel model = GridModel.of(session.groove());
         boolean elsewhere = !rowsStruck(view.model()).equals(rowsStruck(model));
         view.show(
@@ -279,17 +308,22 @@ public final class GrooveGrid extends JPanel {
                         .filter(found -> !found.isEmpty())
                         .map(found -> ", " + found.get(0).reason())
                         .orElse("");
+        String forbidding =
+                view.forbidding(cursor.column())
+                        .map(reason -> ", forbids every sticking: " + reason)
+                        .orElse("");
         String ways =
                 view.ways(cursor.row(), cursor.column()).map(words -> ", " + words).orElse("");
         view.getAccessibleContext()
                 .setAccessibleDescription(
-                        "%s, %s, count %s%s%s%s"
+                        "%s, %s, count %s%s%s%s%s"
                                 .formatted(
                                         model.rows().get(cursor.row()).label(),
                                         place,
                                         model.syllable(cursor.column()),
                                         stroke,
                                         conflict,
+                                        forbidding,
                                         ways));
     }
 

@@ -10,7 +10,6 @@ import java.util.Locale;
 import javax.swing.JTable;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
-import org.kitweft.explore.difficulty.Difficulty;
 import org.kitweft.ui.theme.Inks;
 import org.kitweft.ui.theme.Paints;
 
@@ -35,10 +34,10 @@ final class DifficultyCell extends DefaultTableCellRenderer {
     public Component getTableCellRendererComponent(
             JTable table, Object value, boolean selected, boolean focus, int row, int column) {
         super.getTableCellRendererComponent(table, value, selected, focus, row, column);
-        if (value instanceof Difficulty difficulty) {
-            setText(text(difficulty));
+        if (value instanceof Long thousandths) {
+            setText(text(thousandths));
             chosen = selected;
-            part = rows.hardest() == 0 ? 0 : (double) difficulty.total() / rows.hardest();
+            part = rows.hardest() == 0 ? 0 : (double) thousandths / rows.hardest();
         }
         return this;
     }
@@ -48,8 +47,8 @@ final class DifficultyCell extends DefaultTableCellRenderer {
     }
 
     /** Whole points: a point is a millisecond, no ear and no hand tells parts of it. */
-    static String text(Difficulty difficulty) {
-        return String.format(Locale.ROOT, "%.0f", difficulty.points());
+    static String text(long thousandths) {
+        return String.format(Locale.ROOT, "%.0f", thousandths / 1000.0);
     }
 
     @Override

@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.Iterator;
 import java.util.List;
 import javax.swing.table.AbstractTableModel;
-import org.kitweft.explore.difficulty.Difficulty;
 import org.kitweft.ui.session.Notices;
 import org.kitweft.ui.task.Tasks;
 
@@ -130,7 +129,7 @@ public final class FindingRows extends AbstractTableModel {
         int before = rows.size();
         rows.addAll(portion);
         for (Finding finding : portion) {
-            hardest = Math.max(hardest, finding.difficulty().total());
+            hardest = Math.max(hardest, finding.thousandths());
         }
         if (!portion.isEmpty()) {
             fireTableRowsInserted(before, rows.size() - 1);
@@ -149,7 +148,9 @@ public final class FindingRows extends AbstractTableModel {
         return rows.get(row);
     }
 
-    /** The largest difficulty there is, in thousandths of a point a bar; 0 if there is none. */
+    /**
+     * The largest difficulty that is shown, in thousandths of a point a bar; 0 if there is none.
+     */
     public long hardest() {
         return hardest;
     }
@@ -176,7 +177,7 @@ public final class FindingRows extends AbstractTableModel {
 
     @Override
     public Class<?> getColumnClass(int column) {
-        return headings.get(column).column() == Column.DIFFICULTY ? Difficulty.class : String.class;
+        return headings.get(column).column() == Column.DIFFICULTY ? Long.class : String.class;
     }
 
     @Override
@@ -184,7 +185,7 @@ public final class FindingRows extends AbstractTableModel {
         Finding finding = rows.get(row);
         return switch (headings.get(column).column()) {
             case LEAD -> finding.lead();
-            case DIFFICULTY -> finding.difficulty();
+            case DIFFICULTY -> finding.thousandths();
             case STICKING -> finding.recipe().sticking().text();
             case VOICING -> RecipeWords.voicing(finding.recipe());
             case WORDS -> finding.words();

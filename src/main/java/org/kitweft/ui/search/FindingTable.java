@@ -21,7 +21,6 @@ import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.JTableHeader;
 import org.kitweft.explore.difficulty.Burden;
-import org.kitweft.explore.difficulty.Difficulty;
 import org.kitweft.ui.explore.ListKeys;
 import org.kitweft.ui.theme.Inks;
 import org.kitweft.ui.theme.Keys;
@@ -50,7 +49,7 @@ public final class FindingTable extends JPanel {
         table = new Table(rows);
         table.getAccessibleContext().setAccessibleName(name);
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        table.setDefaultRenderer(Difficulty.class, new DifficultyCell(rows));
+        table.setDefaultRenderer(Long.class, new DifficultyCell(rows));
         table.setShowGrid(false);
         // There is nothing to edit: Tab leaves the table rather than going from cell to cell.
         Keys.bind(table, "TAB", table::transferFocus);
@@ -129,9 +128,17 @@ public final class FindingTable extends JPanel {
     }
 
     private void tell() {
-        detail.setText(chosen().map(FindingTable::detail).orElse(Difficulty.UNIT));
+        detail.setText(chosen().map(FindingTable::detail).orElse(unit()));
         detail.setForeground(Inks.QUIET.color());
         detail.setCaretPosition(0);
+    }
+
+    private String unit() {
+        return rows.headings().stream()
+                .filter(heading -> heading.column() == FindingRows.Column.DIFFICULTY)
+                .map(FindingRows.Heading::tip)
+                .findFirst()
+                .orElse("");
     }
 
     /** Everything of a finding that the columns may cut off. */

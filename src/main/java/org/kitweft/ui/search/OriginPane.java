@@ -3,6 +3,8 @@ package org.kitweft.ui.search;
 import java.awt.BorderLayout;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.UnsupportedFlavorException;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -11,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
@@ -29,6 +32,8 @@ import org.kitweft.explore.difficulty.Difficulty;
 import org.kitweft.explore.search.Addition;
 import org.kitweft.explore.search.Answer;
 import org.kitweft.explore.search.Found;
+import org.kitweft.explore.search.NoneCan;
+import org.kitweft.groove.Recipe;
 import org.kitweft.pattern.Sticking;
 import org.kitweft.ui.explore.Audition;
 import org.kitweft.ui.explore.ListKeys;
@@ -45,11 +50,17 @@ final class OriginPane extends JPanel {
     private static final int MOST_LINES = 4;
     private static final String EDIT = "Choose what produces the groove";
 
+    private static final String UNIT =
+            "Points a bar: milliseconds of way, estimated from published tapping data; crossing,"
+                    + " repeating and striking together count as so many, dynamics and layers do"
+                    + " not. An order, not a verdict on a person.";
+
     private final transient SessionModel session;
     private final transient Audition audition;
     private final transient Notices notices;
     private final transient Origins origins;
     private final transient Supplier<Optional<Path>> midiFile;
+    private final transient Consumer<Optional<NoneCan>> forbidding;
     private final JButton fromGrid = new JButton("From the grid");
     private final JButton fromFile = new JButton("From a MIDI file…");
     private final JCheckBox ownLength = new JCheckBox("Stickings of");
@@ -66,12 +77,14 @@ final class OriginPane extends JPanel {
             Audition audition,
             Tasks tasks,
             Notices notices,
-            Supplier<Optional<Path>> midiFile) {
+            Supplier<Optional<Path>> midiFile,
+            Consumer<Optional<NoneCan>> forbidding) {
         super(new BorderLayout(12, 0));
         this.session = session;
         this.audition = audition;
         this.notices = notices;
         this.midiFile = midiFile;
+        this.forbidding = forbidding;
         origins = new Origins(session, tasks);
         rows = new FindingRows(headings(), tasks, notices);
         table = new FindingTable("Stickings and voicings that produce the groove", rows);
@@ -85,15 +98,19 @@ final class OriginPane extends JPanel {
 
     private static List<Heading> headings() {
         return List.of(
-                new Heading(Column.LEAD, "No.", "The easiest first", 50),
-                new Heading(Column.DIFFICULTY, "Difficulty", Difficulty.UNIT, 150),
+                new Heading(
+                        Column.LEAD,
+                        "No.",
+                        "Fewer additions first, among equals the least effort",
+                        50),
+                new Heading(Column.DIFFICULTY, "Effort", UNIT, 150),
                 new Heading(Column.STICKING, "Sticking", "One letter a step, - a rest", 220),
                 new Heading(Column.VOICING, "Voicing", "What each letter strikes", 380),
                 new Heading(
                         Column.WORDS,
                         "Beyond letters by their own limbs",
-                        "Handovers, doublings, tacet letters and layers; those with fewer come"
-                                + " first",
+                        "Handovers, doublings, tacet letters, layers, and B where both hands are"
+                                + " on one sound; those with fewer come first",
                         240));
     }
 
@@ -126,6 +143,13 @@ final class OriginPane extends JPanel {
         lines.setWrapStyleWord(true);
         lines.setOpaque(false);
         lines.getAccessibleContext().setAccessibleName("What the search says");
+        lines.addComponentListener(
+                new ComponentAdapter() {
+                    @Override
+                    public void componentResized(ComponentEvent event) {
+                        fitLines();
+                    }
+                });
         JScrollPane said = new JScrollPane(lines);
         said.setBorder(BorderFactory.createEmptyBorder());
         JPanel right =
@@ -179,9 +203,10 @@ final class OriginPane extends JPanel {
                         ? "Take a groove: its notes are laid on the grid, and every sticking and"
                                 + " voicing that produces them is found."
                         : String.join("\n", origins.lines()));
-        lines.setRows(Math.max(1, Math.min(MOST_LINES, origins.lines().size())));
+        fitLines();
         lines.setCaretPosition(0);
         lines.setForeground((origins.isFault() ? Inks.FAULT : Inks.TEXT).color());
+        forbidding.accept(origins.forbidding());
         keep.setEnabled(origins.found().isPresent());
         rows.show(
                 outlook ->
@@ -189,6 +214,19 @@ final class OriginPane extends JPanel {
                                 .map(found -> findings(found, outlook))
                                 .orElse(List.<Finding>of().iterator()));
         revalidate();
+    }
+
+    /** As many rows as the words take at this width, up to a few. */
+    private void fitLines() {
+        int before = lines.getRows();
+        lines.setRows(0);
+        int wrapped =
+                lines.getPreferredSize().height / lines.getFontMetrics(lines.getFont()).getHeight();
+        int rows = Math.max(1, Math.min(MOST_LINES, wrapped));
+        lines.setRows(rows);
+        if (rows != before) {
+            revalidate();
+        }
     }
 
     /** The answers as rows, each made when it is asked for. */
@@ -207,12 +245,22 @@ final class OriginPane extends JPanel {
                 return new Finding(
                         answer.recipe(),
                         Difficulty.of(answer.recipe().weave()),
+                        effort(answer),
                         String.valueOf(number.incrementAndGet()),
                         answer.additions().stream()
                                 .map(Addition::words)
                                 .collect(Collectors.joining(", ")));
             }
         };
+    }
+
+    /**
+     * What orders the answers, in thousandths of a point a bar. Their whole difficulty cannot: it
+     * is known once an answer is written out, and there are too many of them for that.
+     */
+    private static long effort(Answer answer) {
+        Recipe recipe = answer.recipe();
+        return 1000L * answer.points() * recipe.grid().stepsPerBar() / recipe.sticking().size();
     }
 
     private void take() {

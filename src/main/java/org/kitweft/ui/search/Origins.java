@@ -46,7 +46,9 @@ public final class Origins {
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
     private Optional<Outlook> outlook = Optional.empty();
     private Tasks.Running running = () -> {};
+    private Optional<Groove> asked = Optional.empty();
     private Optional<Found> found = Optional.empty();
+    private Optional<NoneCan> forbidding = Optional.empty();
     private List<String> lines = List.of();
     private boolean fault;
 
@@ -74,6 +76,7 @@ public final class Origins {
                                 session.recipe().sticking().size(),
                                 groove.bars() * groove.grid().stepsPerBar()));
         search(
+                Optional.of(groove),
                 "the groove in the grid",
                 OptionalInt.of(length),
                 () -> new Taken(Target.of(groove), List.of()));
@@ -87,7 +90,11 @@ public final class Origins {
      */
     public void takeFile(Path path, OptionalInt strokes) {
         Recipe recipe = session.recipe();
-        search(String.valueOf(path.getFileName()), strokes, () -> read(path, recipe));
+        search(
+                Optional.empty(),
+                String.valueOf(path.getFileName()),
+                strokes,
+                () -> read(path, recipe));
     }
 
     private static Taken read(Path path, Recipe recipe) throws IOException {
@@ -135,9 +142,12 @@ public final class Origins {
         return String.join(", ", first) + (more > 0 ? " and %d more".formatted(more) : "");
     }
 
-    private void search(String name, OptionalInt strokes, Callable<Taken> source) {
+    private void search(
+            Optional<Groove> inGrid, String name, OptionalInt strokes, Callable<Taken> source) {
         running.stop();
+        asked = inGrid;
         found = Optional.empty();
+        forbidding = Optional.empty();
         fault = false;
         lines = List.of("Looking for what produces %s…".formatted(name));
         Outlook watch = new Outlook();
@@ -187,7 +197,14 @@ public final class Origins {
             said.add(ways(name, some, answer.simplest()));
         } else if (answer.outcome() instanceof NoneCan none) {
             fault = true;
-            said.add("No sticking produces %s.".formatted(name));
+            // The grid may have been edited meanwhile; a file's steps are none of the grid's.
+            forbidding =
+                    Optional.of(none).filter(any -> asked.equals(Optional.of(session.groove())));
+            said.add(
+                    "No sticking produces %s%s."
+                            .formatted(
+                                    name,
+                                    forbidding.isPresent() ? "; the hatched steps forbid it" : ""));
             none.obstacles().forEach(obstacle -> said.add(obstacle.line()));
         } else {
             said.add("Stopped before it was known.");
@@ -205,9 +222,13 @@ public final class Origins {
                         : additions == 1
                                 ? "with one addition"
                                 : "with %d additions".formatted(additions);
-        return "%s way%s to play %s %s; the easiest first, then those with more."
+        return "%s way%s to play %s %s; the easiest first%s."
                 .formatted(
-                        Numbers.brief(count), count.equals(BigInteger.ONE) ? "" : "s", name, with);
+                        Numbers.brief(count),
+                        count.equals(BigInteger.ONE) ? "" : "s",
+                        name,
+                        with,
+                        additions < SearchSpace.MOST ? ", then those with more additions" : "");
     }
 
     private void failed(Exception failure) {
@@ -236,6 +257,14 @@ public final class Origins {
     /** All ways to play the groove, once they are known and if there are any. */
     public Optional<Found> found() {
         return found;
+    }
+
+    /**
+     * The steps of the groove in the grid that forbid every answer, if the last search was for that
+     * groove and came to this.
+     */
+    public Optional<NoneCan> forbidding() {
+        return forbidding;
     }
 
     /**

@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import javax.swing.BorderFactory;
@@ -13,6 +14,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
+import org.kitweft.explore.search.NoneCan;
 import org.kitweft.ui.explore.Audition;
 import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.session.Notices;
@@ -38,6 +40,7 @@ public final class SearchPanel extends JPanel {
      *
      * @param seeds where other seeds come from
      * @param midiFile asks for a MIDI file
+     * @param forbidding is told which steps of the grid forbid what was sought, or that none does
      */
     public SearchPanel(
             SessionModel session,
@@ -45,11 +48,12 @@ public final class SearchPanel extends JPanel {
             Tasks tasks,
             Notices notices,
             LongSupplier seeds,
-            Supplier<Optional<Path>> midiFile) {
+            Supplier<Optional<Path>> midiFile,
+            Consumer<Optional<NoneCan>> forbidding) {
         super(new BorderLayout());
         Audition audition = new Audition(session, playhead);
         role = new RolePane(session, audition, tasks, notices, seeds);
-        origin = new OriginPane(session, audition, tasks, notices, midiFile);
+        origin = new OriginPane(session, audition, tasks, notices, midiFile, forbidding);
         ButtonGroup group = new ButtonGroup();
         JPanel ways = new JPanel(new MigLayout("insets 0, gap 6, wrap 1", "[fill]"));
         way(forward, group, ways, 'A', "Stickings and voicings that serve as time, fill or punch");

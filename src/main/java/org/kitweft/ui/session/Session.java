@@ -19,7 +19,6 @@ import org.kitweft.groove.Voicing;
 import org.kitweft.kit.Kit;
 import org.kitweft.kit.Limb;
 import org.kitweft.kit.SoundName;
-import org.kitweft.kit.Surface;
 import org.kitweft.lesson.Lesson;
 import org.kitweft.lesson.LessonItem;
 import org.kitweft.pattern.Letter;
@@ -382,14 +381,15 @@ public record Session(
     }
 
     /**
-     * The sounds that each letter of the sticking chooses from: those the user chose, else the
-     * first sound of every surface that its limb can strike.
+     * The sounds that each letter of the sticking chooses from: those the user chose, else {@link
+     * Choices#usual}.
      */
     public Choices choicesInUse() {
+        Choices usual = Choices.usual(recipe.sticking(), recipe.kit(), recipe.voicing(), rules);
         Map<Letter, List<SoundName>> all = new EnumMap<>(Letter.class);
         for (Letter letter : recipe.sticking().letters()) {
             List<SoundName> chosen = choices.of(letter);
-            List<SoundName> own = chosen.isEmpty() ? oneEachSurface(letter) : chosen;
+            List<SoundName> own = chosen.isEmpty() ? usual.of(letter) : chosen;
             if (!own.isEmpty()) {
                 all.put(letter, own);
             }
@@ -399,7 +399,7 @@ public record Session(
 
     /** The sounds that a letter's limb can strike at all, in the kit's order. */
     public List<SoundName> soundsFor(Letter letter) {
-        return recipe.kit().soundsFor(limb(letter));
+        return Choices.everything(letter, recipe.kit(), recipe.voicing());
     }
 
     /** Who plays a letter. */
@@ -408,16 +408,5 @@ public record Session(
                 .letter(letter)
                 .map(voiced -> voiced.limb())
                 .orElse(Voicing.limbOf(letter, recipe.kit()));
-    }
-
-    private List<SoundName> oneEachSurface(Letter letter) {
-        List<SoundName> first = new ArrayList<>();
-        for (Surface surface : recipe.kit().surfaces()) {
-            surface.sounds().stream()
-                    .filter(sound -> sound.limbs().contains(limb(letter)))
-                    .findFirst()
-                    .ifPresent(sound -> first.add(surface.nameOf(sound)));
-        }
-        return first;
     }
 }

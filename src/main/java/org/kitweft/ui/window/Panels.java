@@ -274,7 +274,14 @@ final class Panels extends JPanel {
 
     private Tab search() {
         SearchPanel panel =
-                new SearchPanel(session, playhead, tasks, notices, System::nanoTime, midiFile);
+                new SearchPanel(
+                        session,
+                        playhead,
+                        tasks,
+                        notices,
+                        System::nanoTime,
+                        midiFile,
+                        groove::showForbidding);
         return new Tab(panel, panel::focusTarget);
     }
 

@@ -2,11 +2,19 @@ package org.kitweft.ui.count;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
 import java.math.BigInteger;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.kitweft.cli.Cli;
+import org.kitweft.cli.Terminal;
 import org.kitweft.explore.Choices;
 import org.kitweft.explore.CountName;
 import org.kitweft.ui.session.Session;
@@ -28,6 +36,21 @@ class CountLinesTest {
                 .extracting(line -> Numbers.exact(line.number()))
                 .containsExactly("256", "16", "65,536", "16,777,216", "65,536");
         assertThat(lines).extracting(CountLines.Line::name).doesNotContain(CountName.UNDER_RULES);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"RLRR LRLL", "RLK-", "BRL"})
+    void theCommandCountsTheSameUntilSomebodyChooses(String sticking) throws Exception {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        PrintStream stream = new PrintStream(out, true, StandardCharsets.UTF_8);
+        Terminal terminal = new Terminal(stream, stream, StandardCharsets.UTF_8);
+        assertThat(Cli.run(terminal, "count", sticking, "--json")).isEqualTo(Cli.DONE);
+        JsonNode json = new ObjectMapper().readTree(out.toString(StandardCharsets.UTF_8));
+        List<CountLines.Line> lines = CountLines.of(Session.opening().typed(sticking)).lines();
+        assertThat(lines).isNotEmpty();
+        for (CountLines.Line line : lines) {
+            assertThat(line.number().toString()).isEqualTo(json.get(line.name().id()).asText());
+        }
     }
 
     @ParameterizedTest

@@ -56,11 +56,11 @@ class FindingRowsTest {
         assertThat(row)
                 .containsExactly(
                         "3",
-                        finding(3).difficulty(),
+                        3000L,
                         ">R (L) R R >L R (L) (L)",
                         "R: hi-hat, accents with bass-drum; L: snare",
                         "why");
-        assertThat(DifficultyCell.text(finding(3).difficulty())).isEqualTo("3");
+        assertThat(DifficultyCell.text(3000)).isEqualTo("3");
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
@@ -16,13 +17,17 @@ import javax.sound.midi.Sequence;
 import javax.sound.midi.ShortMessage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.kitweft.explore.search.Answer;
 import org.kitweft.explore.search.Target;
 import org.kitweft.groove.Figure;
 import org.kitweft.groove.Layer;
+import org.kitweft.groove.Place;
 import org.kitweft.groove.Recipe;
 import org.kitweft.kit.Kit;
 import org.kitweft.kit.Limb;
+import org.kitweft.pattern.Sticking;
 import org.kitweft.sound.PlaySettings;
 import org.kitweft.sound.Timeline;
 import org.kitweft.sound.midi.MidiFile;
@@ -51,6 +56,22 @@ class OriginsTest {
         assertThat(origins.lines().get(0)).contains("ways to play the groove in the grid");
         assertThat(origins.isFault()).isFalse();
         assertThat(origins.part()).isEmpty();
+    }
+
+    /** Both of a sticking as long as a bar and of one that goes round in it. */
+    @ParameterizedTest
+    @ValueSource(ints = {8, 16})
+    void theFigureShownRisesDownTheListWhileAdditionsAreAsMany(int strokes) {
+        session.edit("accents", session.recipe().with(Sticking.parse(">R(L)RL RL>R-")));
+        origins.takeGrid(OptionalInt.of(strokes));
+        List<Finding> shown = new ArrayList<>();
+        Iterator<Finding> all = OriginPane.findings(origins.found().orElseThrow(), new Outlook());
+        for (int i = 0; i < 200 && all.hasNext(); i++) {
+            shown.add(all.next());
+        }
+        assertThat(shown).extracting(Finding::thousandths).isSorted();
+        assertThat(shown.get(0).thousandths())
+                .isLessThan(shown.get(shown.size() - 1).thousandths());
     }
 
     @Test
@@ -127,8 +148,44 @@ class OriginsTest {
         assertThat(origins.found()).isEmpty();
         assertThat(origins.isFault()).isTrue();
         assertThat(origins.lines().get(0))
-                .isEqualTo("No sticking produces the groove in the grid.");
+                .isEqualTo(
+                        "No sticking produces the groove in the grid; the hatched steps forbid it.");
         assertThat(origins.lines().get(1)).contains("cannot sound together: bar 1 step 1");
+        assertThat(origins.forbidding().orElseThrow().places()).contains(new Place(1, 1));
+        session.undo();
+        origins.takeGrid(OptionalInt.empty());
+        assertThat(origins.forbidding()).isEmpty();
+    }
+
+    /** General MIDI 1 percussion map: 42 closed, 46 open hi-hat. */
+    @Test
+    void theStepsOfAFileAreNoneOfTheGrids() throws Exception {
+        Path file =
+                midi(
+                        notes -> {
+                            notes.accept(new int[] {0, 9, 42, 80});
+                            notes.accept(new int[] {0, 9, 46, 80});
+                        });
+        origins.takeFile(file, OptionalInt.empty());
+        assertThat(origins.lines().get(1)).contains("cannot sound together");
+        assertThat(origins.forbidding()).isEmpty();
+    }
+
+    @Test
+    void aGrooveEditedDuringItsSearchIsNotTheOneThatWasSearched() {
+        Recipe recipe = session.recipe();
+        Layer open = new Layer(Limb.LEFT_HAND, kit.find("hi-hat.open"), 1, Figure.parse("x - - -"));
+        Layer foot = new Layer(Limb.LEFT_FOOT, kit.find("hi-hat.foot"), 1, Figure.parse("x - - -"));
+        session.edit("Layers", recipe.with(recipe.voicing().withLayers(List.of(open, foot))));
+        origins.addListener(
+                () -> {
+                    if (origins.part().isPresent()) {
+                        session.undo();
+                    }
+                });
+        origins.takeGrid(OptionalInt.empty());
+        assertThat(origins.isFault()).isTrue();
+        assertThat(origins.forbidding()).isEmpty();
     }
 
     @Test
