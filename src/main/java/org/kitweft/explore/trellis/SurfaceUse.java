@@ -8,8 +8,8 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where all limbs stand and which surfaces have been struck: the states of a plan that counts
- * different surfaces by keeping track of them, numbered as they are found, and the steps between
+ * Where all limbs stand, or that they have not struck yet, and which surfaces have been struck:
+ * states that keep track of different surfaces, numbered as they are found, and the steps between
  * them. States that break a rule do not exist.
  *
  * <p>Once no more surfaces can be too many and there are enough, nobody asks which: all are taken
@@ -24,9 +24,6 @@ final class SurfaceUse {
 
     final Plan plan;
     final Chain chain;
-
-    /** 1 if place 0 stands for nowhere, else 0. */
-    private final int base;
 
     /** Whether too many surfaces can be struck. */
     private final boolean limited;
@@ -63,11 +60,11 @@ final class SurfaceUse {
                 surfaces[d] = new int[Long.bitCount(mine)];
                 for (int i = 0; i < surfaces[d].length; i++) {
                     surfaces[d][i] = Long.numberOfTrailingZeros(mine);
-                    places[d][surfaces[d][i]] = base + i;
+                    places[d][surfaces[d][i]] = 1 + i;
                     mine &= mine - 1;
                 }
                 strides[d] = count;
-                count *= base + surfaces[d].length;
+                count *= 1 + surfaces[d].length;
             }
             numbers = new int[count];
             Arrays.fill(numbers, NONE);
@@ -86,21 +83,16 @@ final class SurfaceUse {
 
         /** The surface a limb stands on; negative if nowhere. */
         int surface(int code, int d) {
-            int place = code / strides[d] % (base + surfaces[d].length);
-            return place < base ? -1 : surfaces[d][place - base];
+            int place = code / strides[d] % (1 + surfaces[d].length);
+            return place == 0 ? -1 : surfaces[d][place - 1];
         }
     }
 
     SurfaceUse(Plan plan, Chain chain) {
-        this(plan, chain, plan.limits.loop() ? 0 : 1);
-    }
-
-    private SurfaceUse(Plan plan, Chain chain, int base) {
         this.plan = plan;
         this.chain = chain;
-        this.base = base;
         int m = plan.surfaces.size();
-        limited = plan.limits.most() < m;
+        limited = isLimited(plan);
         all = (1L << m) - 1;
         reach = new long[chain.limbs.length];
         for (int d = 0; d < reach.length; d++) {
@@ -110,26 +102,27 @@ final class SurfaceUse {
         }
     }
 
-    /** With states in which limbs stand nowhere yet, in a loop too. */
-    static SurfaceUse fromNowhere(Plan plan, Chain chain) {
-        return new SurfaceUse(plan, chain, 1);
+    /**
+     * Where enough different surfaces are asked for, who keeps track of a most of them too has many
+     * more states, and the cheapest seldom come near it.
+     */
+    private static boolean isLimited(Plan plan) {
+        return plan.limits.least() <= 1 && plan.limits.most() < plan.surfaces.size();
     }
 
     /** An upper bound of how many states there are that can follow one of them. */
     static double bound(Plan plan, Chain chain) {
         int m = plan.surfaces.size();
-        int most = Math.min(plan.limits.most() < m ? plan.limits.most() : plan.limits.least(), m);
-        // In a loop the surface of the first stroke is always among those struck.
-        int fixed = plan.limits.loop() ? 1 : 0;
+        int most = Math.min(isLimited(plan) ? plan.limits.most() : plan.limits.least(), m);
         double sum = 0;
         double sets = 1;
-        for (int k = fixed; k <= most; k++) {
+        for (int k = 0; k <= most; k++) {
             double places = 1;
             for (int d = 0; d < chain.limbs.length; d++) {
-                places *= Math.min(k, chain.reach[d].cardinality()) + 1 - fixed;
+                places *= Math.min(k, chain.reach[d].cardinality()) + 1;
             }
             sum += sets * places;
-            sets *= (double) (m - k) / (k + 1 - fixed);
+            sets *= (double) (m - k) / (k + 1);
         }
         return sum;
     }

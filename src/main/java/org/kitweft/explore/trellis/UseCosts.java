@@ -118,7 +118,7 @@ final class UseCosts {
         this.plan = plan;
         this.priced = priced;
         joint = Chain.joint(plan);
-        use = SurfaceUse.fromNowhere(plan, joint);
+        use = new SurfaceUse(plan, joint);
         first = joint.firsts();
     }
 
