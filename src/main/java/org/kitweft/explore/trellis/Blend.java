@@ -1,5 +1,6 @@
 package org.kitweft.explore.trellis;
 
+import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
@@ -229,11 +230,14 @@ final class Blend {
             return sum;
         }
 
-        /** The ways to go on, as one number in carried digits. */
-        Wide digits(int played, int state) {
+        /** The ways to go on. */
+        BigInteger get(int played, int state) {
+            if (narrow) {
+                return BigInteger.valueOf(low(played, state));
+            }
             long[] sum = new long[places(played)];
             addUp(played, state, sum);
-            return Wide.carried(sum);
+            return Wide.number(sum);
         }
 
         /** Takes the ways to go on off a rest, if there is as much. */
@@ -249,6 +253,7 @@ final class Blend {
             return rest.takeOff(sum, 0, 1, places);
         }
 
+        /** Adds up in proper digits: what there is to go on is 0 or more. */
         private void addUp(int played, int state, long[] into) {
             int places = places(played);
             for (int i : choices) {
@@ -258,6 +263,7 @@ final class Blend {
                     at += sizes[i];
                 }
             }
+            Wide.carry(into, places);
         }
 
         private int places(int played) {

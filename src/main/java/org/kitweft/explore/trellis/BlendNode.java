@@ -17,7 +17,7 @@ record BlendNode(Blend blend, int depth, int state, Blend.Held held) implements 
 
     @Override
     public BigInteger count() {
-        return blend.narrow ? BigInteger.valueOf(lowCount()) : held.digits(depth, state).get(0);
+        return held.get(depth, state);
     }
 
     @Override

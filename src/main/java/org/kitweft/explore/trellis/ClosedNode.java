@@ -34,7 +34,7 @@ record ClosedNode(Table table, int depth, int state) implements Node {
     @Override
     public boolean takeOff(Rest rest, int surface) {
         int next = next(surface);
-        return next < 0 || rest.takeOff(table.layer(depth + 1), next);
+        return next < 0 || table.takeOff(rest, depth + 1, next);
     }
 
     @Override
@@ -45,7 +45,7 @@ record ClosedNode(Table table, int depth, int state) implements Node {
 
     @Override
     public boolean takeOff(Rest rest) {
-        return rest.takeOff(table.layer(depth), state);
+        return table.takeOff(rest, depth, state);
     }
 
     private int next(int surface) {

@@ -3,7 +3,6 @@ package org.kitweft.explore.trellis;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -42,7 +41,7 @@ final class Layout {
     private final int[] free;
 
     private final int right;
-    private final Map<Kind, Steps> steps = new HashMap<>();
+    private final Map<Kind, Steps> steps = new ConcurrentHashMap<>();
     private final Map<Kind, int[]> nexts = new ConcurrentHashMap<>();
 
     Layout(Plan plan, Chain chain, BitSet allowed) {

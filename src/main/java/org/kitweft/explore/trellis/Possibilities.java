@@ -247,9 +247,16 @@ public final class Possibilities {
         }
         // Found in the order of their indices: neighbours are read from the same tables.
         Arrays.sort(order, Comparator.comparing(i -> indices[i]));
+        List<Variation> found =
+                family.sideBySide(
+                        count,
+                        i -> {
+                            BigInteger index = indices[order[i]];
+                            return new Variation(index, sounds(ranking.at(index)));
+                        });
         Variation[] drawn = new Variation[count];
-        for (int i : order) {
-            drawn[i] = new Variation(indices[i], sounds(ranking.at(indices[i])));
+        for (int i = 0; i < count; i++) {
+            drawn[order[i]] = found.get(i);
         }
         return List.of(drawn);
     }

@@ -10,8 +10,7 @@ import java.util.Arrays;
 final class Rest {
     private static final long DIGIT = (1L << Wide.DIGIT_BITS) - 1;
 
-    private long[] digits;
-    private long[] spare;
+    private final long[] digits;
 
     /** How many of the digits there are still; all above are 0. */
     private int used;
@@ -20,13 +19,8 @@ final class Rest {
     private long[] room = new long[0];
 
     Rest(BigInteger number) {
-        Wide one = Wide.of(number);
-        digits = new long[one.places()];
-        spare = new long[digits.length];
+        digits = digits(number);
         used = digits.length;
-        for (int p = 0; p < digits.length; p++) {
-            digits[p] = one.digits[p][0];
-        }
     }
 
     /** So many zeros, to add up a number that is about to be taken off. */
@@ -39,68 +33,56 @@ final class Rest {
         return room;
     }
 
-    /** Takes a number off; where it is more than what is left, leaves that and answers false. */
-    boolean takeOff(Wide numbers, int index) {
-        while (used > 1 && digits[used - 1] == 0) {
-            used--;
-        }
-        for (int p = numbers.places() - 1; p >= used; p--) {
-            if (numbers.digits[p][index] != 0) {
-                return false;
-            }
-        }
-        // No digit is negative, so that the highest alone tells most numbers that are more.
-        if (used <= numbers.places() && numbers.digits[used - 1][index] > digits[used - 1]) {
-            return false;
-        }
-        long carry = 0;
-        for (int p = 0; p < used; p++) {
-            long digit = p < numbers.places() ? numbers.digits[p][index] : 0;
-            long left = digits[p] - digit + carry;
-            spare[p] = left & DIGIT;
-            carry = left >> Wide.DIGIT_BITS;
-        }
-        return carry == 0 && swap();
-    }
-
     /**
-     * Takes a number off that is 0 or more; where it is more than what is left, leaves that and
-     * answers false.
+     * Takes a number off; where it is more than what is left, leaves that and answers false.
      *
-     * @param sums has its digits, which may be negative or beyond the base
+     * @param numbers has its digits, none negative or beyond the base
      * @param at where the lowest stands
      * @param step from one to the next
      * @param places how many there are
      */
-    boolean takeOff(long[] sums, int at, int step, int places) {
+    boolean takeOff(long[] numbers, int at, int step, int places) {
+        int p = Math.max(used, places) - 1;
+        while (p > 0 && digit(p) == (p < places ? numbers[at + p * step] : 0)) {
+            p--;
+        }
+        if (digit(p) < (p < places ? numbers[at + p * step] : 0)) {
+            return false;
+        }
         long carry = 0;
-        long left = 0;
-        for (int p = 0; p < used; p++) {
-            carry += p < places ? sums[at + p * step] : 0;
-            left += digits[p] - (carry & DIGIT);
-            spare[p] = left & DIGIT;
-            left >>= Wide.DIGIT_BITS;
-            carry >>= Wide.DIGIT_BITS;
-        }
-        for (int p = used; p < places; p++) {
-            carry += sums[at + p * step];
-            if ((carry & DIGIT) != 0) {
-                return false;
+        for (int q = 0; q < places; q++) {
+            long left = digit(q) - numbers[at + q * step] + carry;
+            if (q < used) {
+                digits[q] = left & DIGIT;
             }
-            carry >>= Wide.DIGIT_BITS;
+            carry = left >> Wide.DIGIT_BITS;
         }
-        return carry == 0 && left == 0 && swap();
+        for (int q = places; carry != 0; q++) {
+            long left = digits[q] + carry;
+            digits[q] = left & DIGIT;
+            carry = left >> Wide.DIGIT_BITS;
+        }
+        while (used > 1 && digits[used - 1] == 0) {
+            used--;
+        }
+        return true;
+    }
+
+    private long digit(int place) {
+        return place < used ? digits[place] : 0;
     }
 
     /** Takes a number off; where it is more than what is left, leaves that and answers false. */
     boolean takeOff(BigInteger number) {
-        return number.signum() == 0 || takeOff(Wide.of(number), 0);
+        long[] mine = digits(number);
+        return takeOff(mine, 0, 1, mine.length);
     }
 
-    private boolean swap() {
-        long[] left = spare;
-        spare = digits;
-        digits = left;
-        return true;
+    private static long[] digits(BigInteger number) {
+        long[] digits = new long[number.bitLength() / Wide.DIGIT_BITS + 1];
+        for (int p = 0; p < digits.length; p++) {
+            digits[p] = number.shiftRight(p * Wide.DIGIT_BITS).longValue() & DIGIT;
+        }
+        return digits;
     }
 }

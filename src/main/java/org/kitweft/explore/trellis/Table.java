@@ -30,6 +30,9 @@ final class Table {
      */
     private final AtomicReferenceArray<int @Nullable []> nexts;
 
+    /** For each layer, once asked for, its numbers with their digits together. */
+    private final AtomicReferenceArray<long @Nullable []> packed;
+
     private Table(Layout layout, int[] ends, int columns, int first, @Nullable Wide[] layers) {
         this.layout = layout;
         this.ends = ends;
@@ -37,6 +40,7 @@ final class Table {
         this.first = first;
         this.layers = layers;
         nexts = new AtomicReferenceArray<>(layout.chain.kinds.length);
+        packed = new AtomicReferenceArray<>(layers.length);
     }
 
     /** An open table that keeps its first layers, at least one. */
@@ -117,6 +121,17 @@ final class Table {
             nexts.set(stroke, mine);
         }
         return mine[state * layout.places[0].length + surface];
+    }
+
+    /** Takes a number off a rest, if there is as much. */
+    boolean takeOff(Rest rest, int stroke, int index) {
+        long[] mine = packed.get(stroke - first);
+        if (mine == null) {
+            mine = layer(stroke).packed();
+            packed.set(stroke - first, mine);
+        }
+        int places = mine.length / (layout.states * columns);
+        return rest.takeOff(mine, index * places, 1, places);
     }
 
     private static void keep(@Nullable Wide[] layers, int index, Wide layer) {

@@ -25,26 +25,32 @@ final class Wide {
         return new Wide(new long[][] {lowest});
     }
 
-    /** One number alone, in carried digits; 0 or more. */
-    static Wide of(BigInteger number) {
-        long[][] digits = new long[number.bitLength() / DIGIT_BITS + 1][1];
-        for (int p = 0; p < digits.length; p++) {
-            digits[p][0] = number.shiftRight(p * DIGIT_BITS).longValue() & DIGIT;
+    /** Makes digits proper ones but for the highest, which has what is over, and the sign. */
+    static void carry(long[] digits, int places) {
+        for (int p = 0; p + 1 < places; p++) {
+            digits[p + 1] += digits[p] >> DIGIT_BITS;
+            digits[p] &= DIGIT;
         }
-        return new Wide(digits);
     }
 
-    /** One number alone, 0 or more, from digits that may be negative or beyond the base. */
-    static Wide carried(long[] sums) {
-        long[][] digits = new long[sums.length + 1][1];
-        long carry = 0;
-        for (int p = 0; p < sums.length; p++) {
-            long sum = sums[p] + carry;
-            digits[p][0] = sum & DIGIT;
-            carry = sum >> DIGIT_BITS;
+    /** One number from proper digits. */
+    static BigInteger number(long[] digits) {
+        BigInteger number = BigInteger.ZERO;
+        for (int p = digits.length - 1; p >= 0; p--) {
+            number = number.shiftLeft(DIGIT_BITS).add(BigInteger.valueOf(digits[p]));
         }
-        digits[sums.length][0] = carry;
-        return new Wide(digits);
+        return number;
+    }
+
+    /** The digits of each number together, lowest first, one number after the other. */
+    long[] packed() {
+        Wide proper = carried();
+        int places = proper.places();
+        long[] packed = new long[digits[0].length * places];
+        for (int at = 0; at < packed.length; at++) {
+            packed[at] = proper.digits[at % places][at / places];
+        }
+        return packed;
     }
 
     static Wide zero(int length, int places) {
