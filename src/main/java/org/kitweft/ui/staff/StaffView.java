@@ -31,7 +31,13 @@ import org.kitweft.ui.theme.Paints;
 final class StaffView extends Painted implements Scrollable {
     private static final long serialVersionUID = 1;
     private static final double SPACE = 6.6;
-    private static final double SMALLEST = 0.7;
+
+    /**
+     * Of the wished size: a single bar under tempo, swing and chords then fits beside the grid on a
+     * screen 800 high.
+     */
+    private static final double SMALLEST = 0.6;
+
     private static final int MARGIN = 9;
 
     private final transient Playhead playhead;

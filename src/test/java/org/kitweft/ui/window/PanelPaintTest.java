@@ -51,6 +51,7 @@ import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
+import org.kitweft.ui.staff.StaffPanel;
 import org.kitweft.ui.task.Tasks;
 import org.kitweft.ui.theme.HighEnough;
 import org.kitweft.ui.theme.Inks;
@@ -621,6 +622,43 @@ class PanelPaintTest {
                                     lesson.getMinimumSize().width - lesson.getWidth());
                         });
         assertThat(missing.values()).as("pixels missing in %s", missing).allMatch(p -> p <= 0);
+    }
+
+    /** With tempo, swing and chords over it; the window's menu bar takes some of the screen. */
+    @ParameterizedTest(name = "{0} at {1} %, {2} wide")
+    @CsvSource({
+        "LIGHT, 100, 1280, 776",
+        "DARK, 100, 1280, 776",
+        "LIGHT, 100, 1920, 1050",
+        "LIGHT, 200, 2560, 1552"
+    })
+    void gridAndStaffAreSeenWhole(Theme theme, int zoom, int width, int height) throws Exception {
+        Map<String, Integer> missing =
+                with(
+                        theme,
+                        zoom,
+                        width,
+                        height,
+                        stage -> {
+                            stage.session.edit("Swing", stage.session.session().withSwing(62));
+                            band(stage, "swing", "Dm7 G7");
+                            stage.panels.goTo(Panels.POSSIBILITIES);
+                        },
+                        stage -> {
+                            write(stage.paint(), "staff-%s-%d-%d".formatted(theme, zoom, width));
+                            StaffPanel staff =
+                                    find(stage.panels, StaffPanel.class, s -> true).get(0);
+                            return Map.of(
+                                    "grid", outOfSight(stage.panels.groove()),
+                                    "staff", outOfSight(staff));
+                        });
+        assertThat(missing.values()).as("pixels missing in %s", missing).allMatch(p -> p <= 0);
+    }
+
+    /** How much higher than its view is what a panel scrolls. */
+    private static int outOfSight(Container panel) {
+        JViewport view = find(panel, JScrollPane.class, s -> true).get(0).getViewport();
+        return view.getView().getPreferredSize().height - view.getHeight();
     }
 
     @Test
