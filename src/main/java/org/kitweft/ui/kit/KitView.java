@@ -166,7 +166,7 @@ final class KitView extends Painted {
     }
 
     private boolean hasBars() {
-        return model.kit().surfaces().stream().anyMatch(KitPlan::isBar);
+        return model.kit().surfaces().stream().anyMatch(Surface::isBar);
     }
 
     private double radius(KitPlan laid) {
@@ -196,7 +196,7 @@ final class KitView extends Painted {
      * below the other. Signs are whole, also on a surface at the edge.
      */
     private Point2D slot(Surface surface, int i, int count) {
-        Point2D at = KitPlan.isBar(surface) ? onBar(surface, i, count) : onDrum(surface, i, count);
+        Point2D at = surface.isBar() ? onBar(surface, i, count) : onDrum(surface, i, count);
         double r = radius + UIScale.scale(2f);
         return new Point2D.Double(
                 Math.max(r, Math.min(getWidth() - r, at.getX())),
@@ -238,7 +238,7 @@ final class KitView extends Painted {
                 paintSurface(g, surface, Optional.ofNullable(struck.get(surface.id())));
             }
             for (Surface surface : plan.fromBelow()) {
-                if (KitPlan.isBar(surface)) {
+                if (surface.isBar()) {
                     paintBarName(g, surface);
                 } else {
                     paintName(g, surface);
