@@ -4,6 +4,7 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Point;
@@ -43,6 +44,8 @@ final class KitView extends Painted {
 
     /** A name may be so wide for its surface. */
     private static final double NAME_SHARE = 0.72;
+
+    private static final String ASIDE = "Aside";
 
     private final transient Playhead playhead;
     private final transient Placing placing;
@@ -175,7 +178,12 @@ final class KitView extends Painted {
     }
 
     private double trayStart() {
-        return UIScale.scale(70) * factor;
+        int word = getFontMetrics(trayFont()).stringWidth(ASIDE);
+        return UIScale.scale(12) + word + UIScale.scale(10) + radius;
+    }
+
+    private Font trayFont() {
+        return Paints.font(0.85 * Math.sqrt(factor), false);
     }
 
     private double traySpacing() {
@@ -339,7 +347,7 @@ final class KitView extends Painted {
         }
         boolean occupied = !model.on(surface).isEmpty() || !model.beside(surface).isEmpty();
         Point2D anchor = plan.anchor(surface);
-        g.setFont(Paints.font(0.85 * Math.sqrt(factor), false));
+        g.setFont(trayFont());
         int rows = (model.on(surface).size() + model.beside(surface).size() + 2) / 3;
         double y =
                 anchor.getY()
@@ -417,7 +425,7 @@ final class KitView extends Painted {
         g.setFont(Paints.font(0.85 * Math.sqrt(factor), false));
         int baseline = (int) (y + g.getFontMetrics().getAscent() / 2.0 - 1);
         g.drawString(
-                aside.isEmpty() ? "All letters are placed" : "Aside", UIScale.scale(12), baseline);
+                aside.isEmpty() ? "All letters are placed" : ASIDE, UIScale.scale(12), baseline);
         if (!aside.isEmpty()) {
             String why = aside.get(0).why();
             boolean alike = aside.stream().allMatch(token -> token.why().equals(why));

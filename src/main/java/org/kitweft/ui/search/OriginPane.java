@@ -108,8 +108,8 @@ final class OriginPane extends JPanel {
                 new Heading(Column.VOICING, "Voicing", "What each letter strikes", 380),
                 new Heading(
                         Column.WORDS,
-                        "Beyond letters by their own limbs",
-                        "Handovers, doublings, tacet letters, layers, and B where both hands are"
+                        "Additions",
+                        "Beyond letters by their own limbs: handovers, doublings, tacet letters, layers, and B where both hands are"
                                 + " on one sound; those with fewer come first",
                         240));
     }

@@ -98,7 +98,7 @@ final class StaffView extends Painted implements Scrollable {
 
     /**
      * Pixels of a staff space; fewer where a dense bar needs a longer line than there is, or where
-     * a single line is a little higher than the view, so that it is seen whole.
+     * the first line is a little higher than the view, so that it is seen whole.
      */
     private double space() {
         double room = getWidth() - 2.0 * margin();
@@ -106,9 +106,9 @@ final class StaffView extends Painted implements Scrollable {
                 engraving
                         .map(e -> Math.min(wished(), Math.max(1, room / e.width())))
                         .orElse(wished());
-        boolean oneLine = engraving.filter(e -> e.middles().size() == 1).isPresent();
-        if (oneLine && getParent() != null && getParent().getHeight() > 0) {
-            double high = (getParent().getHeight() - 2.0 * margin()) / engraving.get().height();
+        if (engraving.isPresent() && getParent() != null && getParent().getHeight() > 0) {
+            double high =
+                    (getParent().getHeight() - 2.0 * margin()) / engraving.get().firstHeight();
             return Math.min(space, Math.max(high, SMALLEST * space));
         }
         return space;

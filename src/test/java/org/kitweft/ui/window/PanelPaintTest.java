@@ -41,6 +41,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.kitweft.band.Backing;
+import org.kitweft.groove.Figure;
+import org.kitweft.groove.Layer;
 import org.kitweft.groove.Place;
 import org.kitweft.groove.Recipe;
 import org.kitweft.kit.Limb;
@@ -659,6 +661,34 @@ class PanelPaintTest {
     private static int outOfSight(Container panel) {
         JViewport view = find(panel, JScrollPane.class, s -> true).get(0).getViewport();
         return view.getView().getPreferredSize().height - view.getHeight();
+    }
+
+    /** However long the line below the grid is that says what cannot be played. */
+    @Test
+    void aConflictLeavesTheKitItsRoomBesideTheLesson() throws Exception {
+        int kit =
+                with(
+                        Theme.LIGHT,
+                        100,
+                        1280,
+                        776,
+                        stage -> {
+                            Recipe now = stage.session.recipe();
+                            Layer ride =
+                                    new Layer(
+                                            Limb.RIGHT_HAND,
+                                            now.kit().find("ride"),
+                                            4,
+                                            Figure.parse("x"));
+                            stage.session.edit(
+                                    "Layer", now.with(now.voicing().withLayers(List.of(ride))));
+                            stage.panels.showLesson(true);
+                        },
+                        stage -> {
+                            assertThat(outOfSight(stage.panels.groove())).isLessThanOrEqualTo(0);
+                            return stage.panels.kit().getWidth();
+                        });
+        assertThat(kit).isGreaterThan(1280 / 4);
     }
 
     @Test
