@@ -22,12 +22,27 @@ final class KitOptions {
 
     @Option(
             names = "--left-handed",
-            description = "Set the kit up mirrored; R and L stay the hands you type.")
+            description =
+                    "Set the kit up mirrored, where it has no bars; R and L stay the hands you type.")
     private boolean leftHanded;
 
     Kit kit() throws IOException {
         Kit loaded = load(kit);
-        return leftHanded ? loaded.mirrored() : loaded;
+        return leftHanded ? mirrored(loaded) : loaded;
+    }
+
+    /**
+     * The kit mirrored, for the option {@code --left-handed}.
+     *
+     * @throws InputException if it has bars
+     */
+    static Kit mirrored(Kit kit) {
+        if (!kit.canBeMirrored()) {
+            throw new InputException(
+                    "--left-handed: kit \"%s\" cannot be mirrored, since bars lie from low at the left to high at the right for every player; leave it out, and type R and L as this player strikes"
+                            .formatted(kit.name()));
+        }
+        return kit.forOtherHand();
     }
 
     /** A built-in kit, or else the kit of a file. */

@@ -43,7 +43,7 @@ final class KitsCommand implements Callable<Integer> {
     @Parameters(index = "0", arity = "0..1", paramLabel = "NAME|FILE", description = "One kit.")
     private @Nullable String wanted;
 
-    @Option(names = "--left-handed", description = "Show it mirrored.")
+    @Option(names = "--left-handed", description = "Show it mirrored, where it has no bars.")
     private boolean leftHanded;
 
     @Option(names = "--json", description = "Answer with JSON instead of text.")
@@ -60,7 +60,7 @@ final class KitsCommand implements Callable<Integer> {
             return Cli.DONE;
         }
         Kit loaded = KitOptions.load(wanted);
-        Kit kit = leftHanded ? loaded.mirrored() : loaded;
+        Kit kit = leftHanded ? KitOptions.mirrored(loaded) : loaded;
         terminal.out().print(json ? KitFile.write(kit) : text(kit));
         return Cli.DONE;
     }

@@ -22,7 +22,7 @@ public final class Kit {
 
     /**
      * @param name of the kit
-     * @param leftHanded whether it is set up mirrored: then the left foot is the one at the kick
+     * @param leftHanded whether it is set up for a left-handed player
      * @param surfaces at least one, no two of one id; their order is that of lists and defaults
      * @throws IllegalArgumentException if two surfaces have one id or there is none
      */
@@ -148,11 +148,28 @@ public final class Kit {
     }
 
     /**
-     * The same kit mirrored: right is left, and so are the limbs. Mirrored twice it is the same
-     * again.
+     * Whether right and left change places, feet too, where it is set up for a player of the other
+     * hand. Bars lie from low at the left to high at the right for every player, as a keyboard's
+     * keys do; drums stand the other way round. Common practice, no source.
      */
-    public Kit mirrored() {
-        return new Kit(name, !leftHanded, surfaces.stream().map(Kit::mirrored).toList());
+    public boolean canBeMirrored() {
+        return surfaces.stream().noneMatch(Surface::isBar);
+    }
+
+    /** Whether it is set up the other way round: then the left foot is the one at the kick. */
+    public boolean isMirrored() {
+        return leftHanded && canBeMirrored();
+    }
+
+    /**
+     * The same kit for a player of the other hand: mirrored with its limbs, or as it stands where
+     * it cannot be mirrored. Done twice it is the same again.
+     */
+    public Kit forOtherHand() {
+        return new Kit(
+                name,
+                !leftHanded,
+                canBeMirrored() ? surfaces.stream().map(Kit::mirrored).toList() : surfaces);
     }
 
     private static Surface mirrored(Surface surface) {

@@ -29,6 +29,12 @@ public record Surface(
         Set<Limb> limbs,
         List<Sound> sounds) {
 
+    /**
+     * Programs of struck bars, from 0: glockenspiel, vibraphone, marimba, xylophone. Source:
+     * shared/reference/gm1-programs.csv.
+     */
+    private static final Set<Integer> BARS = Set.of(9, 11, 12, 13);
+
     public Surface {
         Ids.check("surface", id);
         if (name.isBlank()) {
@@ -84,6 +90,12 @@ public record Surface(
     /** The name of one of its sounds. */
     public SoundName nameOf(Sound sound) {
         return new SoundName(id, sound.id());
+    }
+
+    /** Whether it is a bar of a mallet instrument. */
+    public boolean isBar() {
+        Sound first = sounds.get(0);
+        return first.isPitched() && BARS.contains(first.program().orElseThrow());
     }
 
     /** Distance between the centres in the horizontal plane, in centimetres: design section 7. */

@@ -110,7 +110,7 @@ final class LessonWriter {
     private static void putKit(ObjectNode node, Kit kit) {
         if (BuiltInKits.names().contains(kit.name())) {
             Kit builtIn = BuiltInKits.load(kit.name());
-            if (kit.equals(builtIn) || kit.equals(builtIn.mirrored())) {
+            if (kit.equals(builtIn) || kit.equals(builtIn.forOtherHand())) {
                 node.put("kit", kit.name()).put("leftHanded", kit.leftHanded());
                 return;
             }

@@ -62,7 +62,7 @@ final class RecipeReader {
         String name = kit.text(BuiltInKits.DEFAULT);
         Kit loaded =
                 kit.checked(() -> builtIn.computeIfAbsent(name, any -> BuiltInKits.load(name)));
-        return item.at("leftHanded").bool() ? loaded.mirrored() : loaded;
+        return item.at("leftHanded").bool() ? loaded.forOtherHand() : loaded;
     }
 
     private static Grid grid(Field grid) {

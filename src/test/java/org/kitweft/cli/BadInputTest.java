@@ -37,6 +37,8 @@ class BadInputTest {
         groove;RL;--ghost;R=bass-drum     | --ghost R=bass-drum: the right hand cannot strike bass-drum.head, only the right foot can; hand it over with --limb R=right-foot
         groove;KL;--on;K=floor-tom        | --on K=floor-tom: the right foot cannot strike floor-tom.head, only the right hand or the left hand can; hand it over with --limb K=right-hand
         groove;RL;--limb;R=tail           | --limb R=tail: found "tail", expected right-hand, left-hand, right-foot or left-foot
+        groove;RL;--kit;marimba;--left-handed | --left-handed: kit "marimba" cannot be mirrored, since bars lie from low at the left to high at the right for every player; leave it out, and type R and L as this player strikes
+        kits;vibraphone;--left-handed     | --left-handed: kit "vibraphone" cannot be mirrored, since bars lie from low at the left to high at the right for every player; leave it out, and type R and L as this player strikes
         groove;RL;--limb;R=left-foot;--kit;hand-drums | --limb R=left-foot: kit "hand-drums" has nothing for the left foot
         groove;RL;--tacet;X               | --tacet X: found "X", expected R, L, K, H or B: a letter, as in L
         groove;RL;--double;R=crash by right-foot | --double R=crash by right-foot: the right foot cannot strike crash.edge, only the right hand or the left hand can

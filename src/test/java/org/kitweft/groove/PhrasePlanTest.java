@@ -67,7 +67,7 @@ class PhrasePlanTest {
 
     @Test
     void givesAllThreeToALeftHandedPlayer() {
-        Recipe recipe = Recipe.plain(Sticking.parse("RLRR LRLL"), KIT.mirrored());
+        Recipe recipe = Recipe.plain(Sticking.parse("RLRR LRLL"), KIT.forOtherHand());
         List<Section> sections = one(recipe, 4).weave().sections();
         assertThat(sections).allMatch(s -> s.groove().conflicts().isEmpty());
         assertThat(sections.get(2).groove().hits().stream().map(Hit::limb))

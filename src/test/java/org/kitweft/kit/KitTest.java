@@ -44,7 +44,7 @@ class KitTest {
 
     @Test
     void mirroredTheRideStandsLeftAndTheLeftFootKicks() {
-        Kit mirrored = kit.mirrored();
+        Kit mirrored = kit.forOtherHand();
         assertThat(mirrored.leftHanded()).isTrue();
         assertThat(mirrored.surface("ride").orElseThrow().x())
                 .isEqualTo(-kit.surface("ride").orElseThrow().x());
@@ -62,7 +62,7 @@ class KitTest {
     @Test
     void aCentreAtMinusZeroIsAtZero() {
         Kit odd = new Kit("odd", false, List.of(at(-0.0, 10, 10)));
-        assertThat(odd.mirrored().mirrored()).isEqualTo(odd);
+        assertThat(odd.forOtherHand().forOtherHand()).isEqualTo(odd);
     }
 
     private Surface at(double x, double y, double z) {

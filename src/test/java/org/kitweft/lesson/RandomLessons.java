@@ -44,7 +44,7 @@ final class RandomLessons {
             Stream.concat(
                             BuiltInKits.names().stream()
                                     .map(BuiltInKits::load)
-                                    .flatMap(kit -> Stream.of(kit, kit.mirrored())),
+                                    .flatMap(kit -> Stream.of(kit, kit.forOtherHand())),
                             Stream.of(ownKit()))
                     .toList();
     private static final List<String> TEXTS =

@@ -45,7 +45,7 @@ public final class RandomGrooves {
     public static Groove of(long seed) {
         Random random = new Random(seed * 0x9E3779B97F4A7C15L);
         Kit kit = pick(KITS, random);
-        Kit handed = random.nextInt(4) == 0 ? kit.mirrored() : kit;
+        Kit handed = random.nextInt(4) == 0 ? kit.forOtherHand() : kit;
         Meter meter = pick(METERS, random);
         Grid grid =
                 new Grid(

@@ -46,10 +46,22 @@ final class PulseFeatures {
             double value = Math.max(0, 2.0 * struck / instants.size() - 1);
             if (value > best) {
                 best = value;
-                on = reading.groove().kit().surface(surface).map(Surface::name).orElse(surface);
+                on =
+                        reading.groove()
+                                .kit()
+                                .surface(surface)
+                                .map(PulseFeatures::named)
+                                .orElse(surface);
             }
         }
-        return Finding.of(best, on.toLowerCase(Locale.ROOT));
+        return Finding.of(best, on);
+    }
+
+    /** Within a sentence; the name of a pitch keeps its capital. */
+    private static String named(Surface surface) {
+        return surface.sounds().get(0).isPitched()
+                ? surface.name()
+                : surface.name().toLowerCase(Locale.ROOT);
     }
 
     /**

@@ -15,7 +15,7 @@ final class GridSize {
     private static final int NARROWEST_LARGE = 18;
 
     private static final int WIDEST = 64;
-    private static final int LOWEST_ROW = 20;
+    private static final int LOWEST_ROW = 18;
     private static final int HIGHEST_ROW = 46;
 
     private double factor = 1;

@@ -2,6 +2,7 @@ package org.kitweft.ui.groove;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
+import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.Point;
 import java.awt.Rectangle;
@@ -82,6 +83,8 @@ public final class GrooveGrid extends JPanel {
         add(scroll, BorderLayout.CENTER);
         conflictLine.setBorder(BorderFactory.createEmptyBorder(4, 10, 4, 10));
         conflictLine.setVisible(false);
+        // It is cut where it is too long; the kit beside the grid does not make room for it.
+        conflictLine.setMinimumSize(new Dimension());
         add(conflictLine, BorderLayout.SOUTH);
         new GridHands(view, cursor, new GridEdits(session)).install();
         session.addListener(this::follow);

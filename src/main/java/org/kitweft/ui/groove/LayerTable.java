@@ -190,7 +190,7 @@ public final class LayerTable extends JPanel {
     }
 
     private void offer(Kit kit, Limb usual, String sound, String words, int steps, String figure) {
-        Limb limb = kit.leftHanded() && !usual.isHand() ? usual.opposite() : usual;
+        Limb limb = kit.isMirrored() && !usual.isHand() ? usual.opposite() : usual;
         kit.soundNames().stream()
                 .filter(name -> name.text().equals(sound) && kit.canStrike(limb, name))
                 .findFirst()

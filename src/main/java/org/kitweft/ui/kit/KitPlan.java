@@ -10,11 +10,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import org.kitweft.kit.Kit;
-import org.kitweft.kit.Sound;
 import org.kitweft.kit.Surface;
 
 /**
@@ -25,12 +23,6 @@ import org.kitweft.kit.Surface;
 final class KitPlan {
     /** A drum lying on its side shows its shell: this deep for its width. Common practice. */
     private static final double LYING_DEPTH = 0.72;
-
-    /**
-     * Programs of struck bars, from 0: glockenspiel, vibraphone, marimba, xylophone. Source:
-     * shared/reference/gm1-programs.csv.
-     */
-    private static final Set<Integer> BARS = Set.of(9, 11, 12, 13);
 
     /** Of the way from one row of bars to the next: so much is bar, the rest a gap. */
     private static final double BAR_SHARE = 0.92;
@@ -75,7 +67,7 @@ final class KitPlan {
         double maxY = extreme(s -> s.y() + depth(s) / 2, false);
         double highest = area.getHeight() / (maxY - minY);
         scale = Math.max(0.1, Math.min(area.getWidth() / (maxX - minX), highest));
-        boolean stretched = kit.surfaces().stream().allMatch(KitPlan::isBar);
+        boolean stretched = kit.surfaces().stream().allMatch(Surface::isBar);
         depthScale = stretched ? Math.max(scale, Math.min(scale * MOST_STRETCH, highest)) : scale;
         left = area.getCenterX() - scale * (minX + maxX) / 2;
         bottom = area.getCenterY() + depthScale * (minY + maxY) / 2;
@@ -83,7 +75,7 @@ final class KitPlan {
 
     /** Rows of bars nearly meet; a kit file says where bars are and how wide, not how long. */
     private double barLength() {
-        List<Surface> bars = kit.surfaces().stream().filter(KitPlan::isBar).toList();
+        List<Surface> bars = kit.surfaces().stream().filter(Surface::isBar).toList();
         double apart = Double.POSITIVE_INFINITY;
         for (Surface bar : bars) {
             for (Surface other : bars) {
@@ -97,7 +89,7 @@ final class KitPlan {
 
     /** From its near to its far edge, in centimetres. */
     private double depth(Surface surface) {
-        return isBar(surface) ? barLength : surface.diameter();
+        return surface.isBar() ? barLength : surface.diameter();
     }
 
     private double extreme(ToDoubleFunction<Surface> edge, boolean least) {
@@ -120,7 +112,7 @@ final class KitPlan {
         double width = surface.diameter() * scale;
         double x = left + surface.x() * scale;
         double y = bottom - surface.y() * depthScale;
-        if (isBar(surface)) {
+        if (surface.isBar()) {
             double length = barLength * depthScale;
             return new RoundRectangle2D.Double(
                     x - width / 2, y - length / 2, width, length, width * 0.3, width * 0.3);
@@ -136,12 +128,6 @@ final class KitPlan {
     /** Whether a surface is a drum that lies on its side. */
     static boolean isLying(Surface surface) {
         return surface.limbs().stream().noneMatch(limb -> limb.isHand());
-    }
-
-    /** Whether a surface is a bar of a mallet instrument. */
-    static boolean isBar(Surface surface) {
-        Sound first = surface.sounds().get(0);
-        return first.isPitched() && BARS.contains(first.program().orElseThrow());
     }
 
     /** Where a surface is most to be seen: its name and tokens go there. */
@@ -165,7 +151,7 @@ final class KitPlan {
 
     private Optional<Surface> barBeside(double x, double y) {
         return fromBelow.stream()
-                .filter(KitPlan::isBar)
+                .filter(Surface::isBar)
                 .filter(
                         bar -> {
                             Rectangle2D box = shape(bar).getBounds2D();

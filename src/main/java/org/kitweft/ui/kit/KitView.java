@@ -4,6 +4,7 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Point;
@@ -43,6 +44,8 @@ final class KitView extends Painted {
 
     /** A name may be so wide for its surface. */
     private static final double NAME_SHARE = 0.72;
+
+    private static final String ASIDE = "Aside";
 
     private final transient Playhead playhead;
     private final transient Placing placing;
@@ -166,7 +169,7 @@ final class KitView extends Painted {
     }
 
     private boolean hasBars() {
-        return model.kit().surfaces().stream().anyMatch(KitPlan::isBar);
+        return model.kit().surfaces().stream().anyMatch(Surface::isBar);
     }
 
     private double radius(KitPlan laid) {
@@ -175,7 +178,12 @@ final class KitView extends Painted {
     }
 
     private double trayStart() {
-        return UIScale.scale(70) * factor;
+        int word = getFontMetrics(trayFont()).stringWidth(ASIDE);
+        return UIScale.scale(12) + word + UIScale.scale(10) + radius;
+    }
+
+    private Font trayFont() {
+        return Paints.font(0.85 * Math.sqrt(factor), false);
     }
 
     private double traySpacing() {
@@ -196,7 +204,7 @@ final class KitView extends Painted {
      * below the other. Signs are whole, also on a surface at the edge.
      */
     private Point2D slot(Surface surface, int i, int count) {
-        Point2D at = KitPlan.isBar(surface) ? onBar(surface, i, count) : onDrum(surface, i, count);
+        Point2D at = surface.isBar() ? onBar(surface, i, count) : onDrum(surface, i, count);
         double r = radius + UIScale.scale(2f);
         return new Point2D.Double(
                 Math.max(r, Math.min(getWidth() - r, at.getX())),
@@ -238,7 +246,7 @@ final class KitView extends Painted {
                 paintSurface(g, surface, Optional.ofNullable(struck.get(surface.id())));
             }
             for (Surface surface : plan.fromBelow()) {
-                if (KitPlan.isBar(surface)) {
+                if (surface.isBar()) {
                     paintBarName(g, surface);
                 } else {
                     paintName(g, surface);
@@ -339,7 +347,7 @@ final class KitView extends Painted {
         }
         boolean occupied = !model.on(surface).isEmpty() || !model.beside(surface).isEmpty();
         Point2D anchor = plan.anchor(surface);
-        g.setFont(Paints.font(0.85 * Math.sqrt(factor), false));
+        g.setFont(trayFont());
         int rows = (model.on(surface).size() + model.beside(surface).size() + 2) / 3;
         double y =
                 anchor.getY()
@@ -417,7 +425,7 @@ final class KitView extends Painted {
         g.setFont(Paints.font(0.85 * Math.sqrt(factor), false));
         int baseline = (int) (y + g.getFontMetrics().getAscent() / 2.0 - 1);
         g.drawString(
-                aside.isEmpty() ? "All letters are placed" : "Aside", UIScale.scale(12), baseline);
+                aside.isEmpty() ? "All letters are placed" : ASIDE, UIScale.scale(12), baseline);
         if (!aside.isEmpty()) {
             String why = aside.get(0).why();
             boolean alike = aside.stream().allMatch(token -> token.why().equals(why));

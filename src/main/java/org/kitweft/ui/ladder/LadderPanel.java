@@ -76,8 +76,8 @@ public final class LadderPanel extends JPanel {
     private static List<Heading> headings() {
         return List.of(
                 new Heading(Column.LEAD, "Rung", "From the plainest to the groove", 50),
-                new Heading(Column.WORDS, "One new thing", "What this rung adds", 360),
-                new Heading(Column.DIFFICULTY, "Difficulty", Difficulty.UNIT, 220),
+                new Heading(Column.WORDS, "One new thing", "What this rung adds", 420),
+                new Heading(Column.DIFFICULTY, "Difficulty", Difficulty.UNIT, 180),
                 new Heading(Column.STICKING, "Sticking", "One letter a step, - a rest", 200),
                 new Heading(Column.VOICING, "Voicing", "What each letter strikes", 360));
     }

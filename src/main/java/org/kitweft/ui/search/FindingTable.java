@@ -2,6 +2,7 @@ package org.kitweft.ui.search;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
+import java.awt.Font;
 import java.awt.Rectangle;
 import java.awt.event.MouseEvent;
 import java.util.List;
@@ -20,6 +21,7 @@ import javax.swing.ScrollPaneConstants;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.JTableHeader;
+import javax.swing.table.TableColumn;
 import org.kitweft.explore.difficulty.Burden;
 import org.kitweft.ui.explore.ListKeys;
 import org.kitweft.ui.theme.Inks;
@@ -34,9 +36,17 @@ public final class FindingTable extends JPanel {
     private static final long serialVersionUID = 1;
     private static final int MOST_BURDENS = 3;
 
+    /** So many lines of detail, so that the table hardly moves as one goes through it. */
+    private static final int LEAST_LINES = 2;
+
+    private static final int MOST_LINES = 3;
+    private static final int HEADING_INSETS = 10;
+
     private final FindingRows rows;
     private final JTable table;
     private final JTextArea detail = new JTextArea(2, 20);
+    private final transient WrappedLines detailLines =
+            new WrappedLines(detail, LEAST_LINES, MOST_LINES);
 
     /**
      * A table.
@@ -63,7 +73,9 @@ public final class FindingTable extends JPanel {
         table.getTableHeader().setReorderingAllowed(false);
         for (int i = 0; i < rows.headings().size(); i++) {
             int width = UIScale.scale(rows.headings().get(i).width());
-            table.getColumnModel().getColumn(i).setPreferredWidth(width);
+            TableColumn column = table.getColumnModel().getColumn(i);
+            column.setPreferredWidth(width);
+            column.setMinWidth(headingWidth(column));
         }
         JScrollPane scroll = new JScrollPane(table);
         scroll.setColumnHeaderView(table.getTableHeader());
@@ -86,6 +98,12 @@ public final class FindingTable extends JPanel {
         add(below, BorderLayout.SOUTH);
         table.getSelectionModel().addListSelectionListener(e -> tell());
         tell();
+    }
+
+    private int headingWidth(TableColumn column) {
+        String heading = String.valueOf(column.getHeaderValue());
+        Font font = table.getTableHeader().getFont();
+        return table.getFontMetrics(font).stringWidth(heading) + UIScale.scale(HEADING_INSETS);
     }
 
     private int lastVisible(Rectangle view) {
@@ -130,6 +148,7 @@ public final class FindingTable extends JPanel {
     private void tell() {
         detail.setText(chosen().map(FindingTable::detail).orElse(unit()));
         detail.setForeground(Inks.QUIET.color());
+        detailLines.fit();
         detail.setCaretPosition(0);
     }
 

@@ -3,8 +3,6 @@ package org.kitweft.ui.search;
 import java.awt.BorderLayout;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.UnsupportedFlavorException;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -68,6 +66,7 @@ final class OriginPane extends JPanel {
             new JSpinner(new SpinnerNumberModel(16, 1, Sticking.MAX_STROKES, 1));
     private final JButton keep = new JButton("★ Keep");
     private final JTextArea lines = new JTextArea(3, 20);
+    private final transient WrappedLines saidLines = new WrappedLines(lines, 1, MOST_LINES);
     private final FindingRows rows;
     private final FindingTable table;
     private final WatchBar watch;
@@ -108,8 +107,8 @@ final class OriginPane extends JPanel {
                 new Heading(Column.VOICING, "Voicing", "What each letter strikes", 380),
                 new Heading(
                         Column.WORDS,
-                        "Beyond letters by their own limbs",
-                        "Handovers, doublings, tacet letters, layers, and B where both hands are"
+                        "Additions",
+                        "Beyond letters by their own limbs: handovers, doublings, tacet letters, layers, and B where both hands are"
                                 + " on one sound; those with fewer come first",
                         240));
     }
@@ -143,13 +142,6 @@ final class OriginPane extends JPanel {
         lines.setWrapStyleWord(true);
         lines.setOpaque(false);
         lines.getAccessibleContext().setAccessibleName("What the search says");
-        lines.addComponentListener(
-                new ComponentAdapter() {
-                    @Override
-                    public void componentResized(ComponentEvent event) {
-                        fitLines();
-                    }
-                });
         JScrollPane said = new JScrollPane(lines);
         said.setBorder(BorderFactory.createEmptyBorder());
         JPanel right =
@@ -203,7 +195,7 @@ final class OriginPane extends JPanel {
                         ? "Take a groove: its notes are laid on the grid, and every sticking and"
                                 + " voicing that produces them is found."
                         : String.join("\n", origins.lines()));
-        fitLines();
+        saidLines.fit();
         lines.setCaretPosition(0);
         lines.setForeground((origins.isFault() ? Inks.FAULT : Inks.TEXT).color());
         forbidding.accept(origins.forbidding());
@@ -214,19 +206,6 @@ final class OriginPane extends JPanel {
                                 .map(found -> findings(found, outlook))
                                 .orElse(List.<Finding>of().iterator()));
         revalidate();
-    }
-
-    /** As many rows as the words take at this width, up to a few. */
-    private void fitLines() {
-        int before = lines.getRows();
-        lines.setRows(0);
-        int wrapped =
-                lines.getPreferredSize().height / lines.getFontMetrics(lines.getFont()).getHeight();
-        int rows = Math.max(1, Math.min(MOST_LINES, wrapped));
-        lines.setRows(rows);
-        if (rows != before) {
-            revalidate();
-        }
     }
 
     /** The answers as rows, each made when it is asked for. */

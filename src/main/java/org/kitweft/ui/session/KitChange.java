@@ -32,7 +32,7 @@ final class KitChange {
     }
 
     static Recipe on(Recipe recipe, Kit kit) {
-        boolean mirrored = recipe.kit().leftHanded() != kit.leftHanded();
+        boolean mirrored = recipe.kit().isMirrored() != kit.isMirrored();
         KitChange change = new KitChange(kit, mirrored ? KitChange::mirroredFoot : limb -> limb);
         return recipe.with(kit).with(change.voicing(recipe.voicing()));
     }
@@ -44,31 +44,36 @@ final class KitChange {
 
     /**
      * As a player of the other hand plays it: kit, hands and feet mirrored, so that it sounds the
-     * same and every movement is the other way round. Mirrored twice it is the same again.
+     * same and every movement is the other way round; hands alone where the kit stays. Mirrored
+     * twice it is the same again.
      */
     static Recipe mirrored(Recipe recipe) {
         Voicing before = recipe.voicing();
+        UnaryOperator<Limb> other =
+                recipe.kit().canBeMirrored() ? Limb::opposite : KitChange::mirroredHand;
         Map<Letter, LetterVoicing> letters = new EnumMap<>(Letter.class);
         before.letters()
-                .forEach((letter, voiced) -> letters.put(letter.handsSwapped(), mirrored(voiced)));
+                .forEach(
+                        (letter, voiced) ->
+                                letters.put(letter.handsSwapped(), mirrored(voiced, other)));
         List<Layer> layers =
                 before.layers().stream()
                         .map(
                                 layer ->
                                         new Layer(
-                                                layer.limb().opposite(),
+                                                other.apply(layer.limb()),
                                                 layer.sound(),
                                                 layer.stepsPerBeat(),
                                                 layer.figure()))
                         .toList();
-        return recipe.with(recipe.kit().mirrored())
+        return recipe.with(recipe.kit().forOtherHand())
                 .with(recipe.sticking().handsSwapped())
                 .with(new Voicing(letters, before.strokes(), layers));
     }
 
-    private static LetterVoicing mirrored(LetterVoicing voiced) {
+    private static LetterVoicing mirrored(LetterVoicing voiced, UnaryOperator<Limb> other) {
         return new LetterVoicing(
-                voiced.limb().opposite(),
+                other.apply(voiced.limb()),
                 voiced.path(),
                 voiced.accents(),
                 voiced.ghosts(),
@@ -76,7 +81,7 @@ final class KitChange {
                         .map(
                                 doubling ->
                                         new Doubling(
-                                                doubling.limb().opposite(),
+                                                other.apply(doubling.limb()),
                                                 doubling.sound(),
                                                 doubling.accentsOnly()))
                         .toList(),
@@ -100,6 +105,10 @@ final class KitChange {
     /** The pedals change feet when a kit is mirrored; R stays the right hand. */
     private static Limb mirroredFoot(Limb limb) {
         return limb.isHand() ? limb : limb.opposite();
+    }
+
+    private static Limb mirroredHand(Limb limb) {
+        return limb.isHand() ? limb.opposite() : limb;
     }
 
     private Voicing voicing(Voicing before) {

@@ -211,8 +211,8 @@ public record Session(
     }
 
     /**
-     * The same for a player of the other hand: the kit mirrored, and what one hand or foot played
-     * given to the other, in the phrase too. It sounds the same.
+     * The same for a player of the other hand: the kit mirrored if it can be, and what one hand or
+     * foot played given to the other, in the phrase too. It sounds the same.
      */
     public Session mirrored() {
         Recipe other = KitChange.mirrored(recipe);

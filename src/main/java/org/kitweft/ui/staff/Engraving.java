@@ -76,6 +76,11 @@ record Engraving(
         return middles.get(middles.size() - 1) + room.below();
     }
 
+    /** The first line with the room over it, and under it if it is the only one. */
+    double firstHeight() {
+        return middles.size() == 1 ? height() : middles.get(0) + score.systems().get(0).bottom();
+    }
+
     /** Where a step of the phrase stands: its x and the middle of its line. */
     Optional<Point2D> at(Place place) {
         if (place.bar() > score.score().measures().size()) {

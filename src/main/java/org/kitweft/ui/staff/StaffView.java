@@ -31,7 +31,13 @@ import org.kitweft.ui.theme.Paints;
 final class StaffView extends Painted implements Scrollable {
     private static final long serialVersionUID = 1;
     private static final double SPACE = 6.6;
-    private static final double SMALLEST = 0.7;
+
+    /**
+     * Of the wished size: a single bar under tempo, swing and chords then fits beside the grid on a
+     * screen 800 high.
+     */
+    private static final double SMALLEST = 0.6;
+
     private static final int MARGIN = 9;
 
     private final transient Playhead playhead;
@@ -92,7 +98,7 @@ final class StaffView extends Painted implements Scrollable {
 
     /**
      * Pixels of a staff space; fewer where a dense bar needs a longer line than there is, or where
-     * a single line is a little higher than the view, so that it is seen whole.
+     * the first line is a little higher than the view, so that it is seen whole.
      */
     private double space() {
         double room = getWidth() - 2.0 * margin();
@@ -100,9 +106,9 @@ final class StaffView extends Painted implements Scrollable {
                 engraving
                         .map(e -> Math.min(wished(), Math.max(1, room / e.width())))
                         .orElse(wished());
-        boolean oneLine = engraving.filter(e -> e.middles().size() == 1).isPresent();
-        if (oneLine && getParent() != null && getParent().getHeight() > 0) {
-            double high = (getParent().getHeight() - 2.0 * margin()) / engraving.get().height();
+        if (engraving.isPresent() && getParent() != null && getParent().getHeight() > 0) {
+            double high =
+                    (getParent().getHeight() - 2.0 * margin()) / engraving.get().firstHeight();
             return Math.min(space, Math.max(high, SMALLEST * space));
         }
         return space;

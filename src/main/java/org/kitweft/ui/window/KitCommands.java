@@ -19,6 +19,9 @@ import org.kitweft.ui.task.Tasks;
 
 /** Which kit is played: a built-in one, one from a file, mirrored or not. */
 final class KitCommands {
+    private static final String BARS_STAY =
+            "Bars lie from low at the left to high at the right for every player.";
+
     private final SessionModel session;
     private final FileDialogs files;
     private final Tasks tasks;
@@ -63,16 +66,21 @@ final class KitCommands {
     void toggleLeftHanded() {
         session.edit("Left-handed", session.session().mirrored());
         notices.note(
-                isLeftHanded()
-                        ? "Set up for a left-handed player: the left hand leads where the right one"
-                                + " did."
-                        : "Set up for a right-handed player: the right hand leads where the left"
-                                + " one did.");
+                (isLeftHanded()
+                                ? "Set up for a left-handed player: the left hand leads where the"
+                                        + " right one did."
+                                : "Set up for a right-handed player: the right hand leads where"
+                                        + " the left one did.")
+                        + (session.recipe().kit().canBeMirrored() ? "" : " " + BARS_STAY));
     }
 
     /** The kit alone: for who plays open-handed, each hand on its own side. */
     void mirrorKit() {
-        session.edit("Mirror the kit", session.session().on(session.recipe().kit().mirrored()));
+        if (!session.recipe().kit().canBeMirrored()) {
+            notices.note("The kit is not mirrored. " + BARS_STAY);
+            return;
+        }
+        session.edit("Mirror the kit", session.session().on(session.recipe().kit().forOtherHand()));
         notices.note("The kit is mirrored; each hand keeps its strokes and sounds.");
     }
 
@@ -89,7 +97,7 @@ final class KitCommands {
     }
 
     private void use(Kit kit) {
-        Kit sided = isLeftHanded() == kit.leftHanded() ? kit : kit.mirrored();
+        Kit sided = isLeftHanded() == kit.leftHanded() ? kit : kit.forOtherHand();
         change(sided);
     }
 

@@ -75,7 +75,7 @@ final class Panels extends JPanel {
     private static final Insets TAB_INSETS = new Insets(4, 9, 4, 9);
     private static final double KIT_SHARE = 0.36;
     private static final double UPPER_SHARE = 0.58;
-    private static final double GROOVE_SHARE = 0.67;
+    private static final double GROOVE_SHARE = 0.66;
     private static final double KIT_SHARE_LARGE = 0.42;
     private static final double LARGE = 1.7;
     private static final double LARGE_KIT = 1.25;
@@ -104,6 +104,7 @@ final class Panels extends JPanel {
     private final HighEnough middle = new HighEnough(new BorderLayout(), this::leastHeight);
     private final transient PropertyChangeListener focus = this::followFocus;
     private final StaffPanel staff;
+    private final JSplitPane bars;
     private final JSplitPane sides;
     private final JSplitPane levels;
     private transient Supplier<LessonPanel> lesson;
@@ -148,7 +149,7 @@ final class Panels extends JPanel {
                         written,
                         () -> new Engraver(Fonts.load()),
                         place -> phrase.clicked(place, p -> groove.goTo(p.bar(), p.step())));
-        JSplitPane bars = new JSplitPane(JSplitPane.VERTICAL_SPLIT, groove, staff);
+        bars = new JSplitPane(JSplitPane.VERTICAL_SPLIT, groove, staff);
         bars.setResizeWeight(GROOVE_SHARE);
         sides = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, kit, bars);
         sides.setResizeWeight(KIT_SHARE);
@@ -187,6 +188,8 @@ final class Panels extends JPanel {
                             levels.removeComponentListener(this);
                             levels.setDividerLocation(UPPER_SHARE);
                             sides.setDividerLocation((int) (levels.getWidth() * KIT_SHARE));
+                            bars.setDividerLocation(
+                                    (int) (levels.getDividerLocation() * GROOVE_SHARE));
                         }
                     }
                 });

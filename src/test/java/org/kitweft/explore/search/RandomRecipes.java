@@ -35,7 +35,7 @@ public final class RandomRecipes {
     private static final List<Kit> KITS =
             List.of(
                     BuiltInKits.load("five-piece"),
-                    BuiltInKits.load("five-piece").mirrored(),
+                    BuiltInKits.load("five-piece").forOtherHand(),
                     BuiltInKits.load("extended"),
                     BuiltInKits.load("hand-drums"),
                     BuiltInKits.load("marimba"));

@@ -123,7 +123,7 @@ class SessionModelTest {
 
     @Test
     void aMirroredKitPlaysTheSameWithThePedalsOnOtherFeet() {
-        Session left = model.session().on(model.recipe().kit().mirrored());
+        Session left = model.session().on(model.recipe().kit().forOtherHand());
         assertThat(left.recipe().weave().conflicts()).isEmpty();
         assertThat(left.recipe().weave().hits()).hasSameSizeAs(model.groove().hits());
     }
@@ -147,13 +147,25 @@ class SessionModelTest {
                         .with(Choices.NONE.with("R=ride,hi-hat", recipe.kit()))
                         .with(List.of(new Rule.Pin(0, new SoundName("ride", "bell"))));
         Session left = right.mirrored();
-        assertThat(left.recipe().kit()).isEqualTo(recipe.kit().mirrored());
+        assertThat(left.recipe().kit()).isEqualTo(recipe.kit().forOtherHand());
         assertThat(left.choices().letters()).containsExactly(Letter.L);
         assertThat(left.rules()).isEqualTo(right.rules());
         assertThat(strokes(left, UnaryOperator.identity()))
                 .isEqualTo(strokes(right, Limb::opposite));
         assertThat(left.recipe().weave().conflicts())
                 .hasSameSizeAs(right.recipe().weave().conflicts());
+        assertThat(left.mirrored()).isEqualTo(right);
+    }
+
+    /** What is on the bars is struck by the other hand; the bars stay where they are. */
+    @Test
+    void leftHandedTheHandsChangeOnBarsAndTheBarsStay() {
+        Session right = Session.opening().on(BuiltInKits.load("marimba"));
+        Session left = right.mirrored();
+        assertThat(left.recipe().kit().surfaces()).isEqualTo(right.recipe().kit().surfaces());
+        assertThat(left.recipe().kit().leftHanded()).isTrue();
+        assertThat(strokes(left, UnaryOperator.identity()))
+                .isEqualTo(strokes(right, Limb::opposite));
         assertThat(left.mirrored()).isEqualTo(right);
     }
 

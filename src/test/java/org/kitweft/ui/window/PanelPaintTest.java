@@ -41,6 +41,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.kitweft.band.Backing;
+import org.kitweft.groove.Figure;
+import org.kitweft.groove.Layer;
 import org.kitweft.groove.Place;
 import org.kitweft.groove.Recipe;
 import org.kitweft.kit.Limb;
@@ -51,6 +53,7 @@ import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.play.Playhead;
 import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
+import org.kitweft.ui.staff.StaffPanel;
 import org.kitweft.ui.task.Tasks;
 import org.kitweft.ui.theme.HighEnough;
 import org.kitweft.ui.theme.Inks;
@@ -621,6 +624,71 @@ class PanelPaintTest {
                                     lesson.getMinimumSize().width - lesson.getWidth());
                         });
         assertThat(missing.values()).as("pixels missing in %s", missing).allMatch(p -> p <= 0);
+    }
+
+    /** With tempo, swing and chords over it; the window's menu bar takes some of the screen. */
+    @ParameterizedTest(name = "{0} at {1} %, {2} wide")
+    @CsvSource({
+        "LIGHT, 100, 1280, 776",
+        "DARK, 100, 1280, 776",
+        "LIGHT, 100, 1920, 1050",
+        "LIGHT, 200, 2560, 1552"
+    })
+    void gridAndStaffAreSeenWhole(Theme theme, int zoom, int width, int height) throws Exception {
+        Map<String, Integer> missing =
+                with(
+                        theme,
+                        zoom,
+                        width,
+                        height,
+                        stage -> {
+                            stage.session.edit("Swing", stage.session.session().withSwing(62));
+                            band(stage, "swing", "Dm7 G7");
+                            stage.panels.goTo(Panels.POSSIBILITIES);
+                        },
+                        stage -> {
+                            write(stage.paint(), "staff-%s-%d-%d".formatted(theme, zoom, width));
+                            StaffPanel staff =
+                                    find(stage.panels, StaffPanel.class, s -> true).get(0);
+                            return Map.of(
+                                    "grid", outOfSight(stage.panels.groove()),
+                                    "staff", outOfSight(staff));
+                        });
+        assertThat(missing.values()).as("pixels missing in %s", missing).allMatch(p -> p <= 0);
+    }
+
+    /** How much higher than its view is what a panel scrolls. */
+    private static int outOfSight(Container panel) {
+        JViewport view = find(panel, JScrollPane.class, s -> true).get(0).getViewport();
+        return view.getView().getPreferredSize().height - view.getHeight();
+    }
+
+    /** However long the line below the grid is that says what cannot be played. */
+    @Test
+    void aConflictLeavesTheKitItsRoomBesideTheLesson() throws Exception {
+        int kit =
+                with(
+                        Theme.LIGHT,
+                        100,
+                        1280,
+                        776,
+                        stage -> {
+                            Recipe now = stage.session.recipe();
+                            Layer ride =
+                                    new Layer(
+                                            Limb.RIGHT_HAND,
+                                            now.kit().find("ride"),
+                                            4,
+                                            Figure.parse("x"));
+                            stage.session.edit(
+                                    "Layer", now.with(now.voicing().withLayers(List.of(ride))));
+                            stage.panels.showLesson(true);
+                        },
+                        stage -> {
+                            assertThat(outOfSight(stage.panels.groove())).isLessThanOrEqualTo(0);
+                            return stage.panels.kit().getWidth();
+                        });
+        assertThat(kit).isGreaterThan(1280 / 4);
     }
 
     @Test
