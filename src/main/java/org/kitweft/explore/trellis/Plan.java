@@ -1,11 +1,13 @@
 package org.kitweft.explore.trellis;
 
 import java.math.BigInteger;
+import java.nio.IntBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -67,11 +69,16 @@ final class Plan {
             indexOf.put(surface.id(), indexOf.size());
         }
         this.surfaceOf = new int[played.size()][];
+        // Strokes of a letter choose from the same list.
+        IdentityHashMap<List<SoundName>, int[]> known = new IdentityHashMap<>();
         for (int i = 0; i < played.size(); i++) {
             surfaceOf[i] =
-                    played.get(i).sounds().stream()
-                            .mapToInt(sound -> indexOf.get(sound.surface()))
-                            .toArray();
+                    known.computeIfAbsent(
+                            played.get(i).sounds(),
+                            sounds ->
+                                    sounds.stream()
+                                            .mapToInt(sound -> indexOf.get(sound.surface()))
+                                            .toArray());
         }
         this.kinds = kinds();
         int m = limits.crossing() ? surfaces.size() : 0;
@@ -90,24 +97,34 @@ final class Plan {
         recipe.sticking().letters().forEach(v -> limbs.put(v, limbs(v, recipe)));
         limbs.values().removeIf(List::isEmpty);
         choices.require(limbs.keySet());
-        choices.union().forEach(kit::sound);
+        choices.union().stream().filter(sound -> !kit.has(sound)).forEach(kit::sound);
         Map<Integer, List<SoundName>> pins = pins(recipe, limbs.keySet(), rules);
+        Map<Letter, List<SoundName>> allowed = new TreeMap<>();
+        limbs.keySet().forEach(letter -> allowed.put(letter, allowed(letter, choices, rules)));
         List<Played> played = new ArrayList<>();
         for (int i = 0; i < recipe.sticking().size(); i++) {
             Optional<Stroke.Struck> struck = recipe.sticking().strokes().get(i).struck();
             if (struck.isPresent() && limbs.containsKey(struck.get().letter())) {
                 Letter letter = struck.get().letter();
-                List<SoundName> sounds = new ArrayList<>(choices.of(letter));
-                pins.getOrDefault(i, List.of()).forEach(pin -> sounds.retainAll(List.of(pin)));
-                for (Rule rule : rules) {
-                    if (rule instanceof Rule.Allowed allowed && allowed.letter() == letter) {
-                        sounds.retainAll(allowed.sounds());
-                    }
+                List<SoundName> sounds = allowed.get(letter);
+                for (SoundName pin : pins.getOrDefault(i, List.of())) {
+                    sounds = sounds.contains(pin) ? List.of(pin) : List.of();
                 }
-                played.add(new Played(i, letter, limbs.get(letter), List.copyOf(sounds)));
+                played.add(new Played(i, letter, limbs.get(letter), sounds));
             }
         }
         return List.copyOf(played);
+    }
+
+    /** What a letter may choose from where nothing is pinned. */
+    private static List<SoundName> allowed(Letter letter, Choices choices, List<Rule> rules) {
+        List<SoundName> sounds = new ArrayList<>(choices.of(letter));
+        for (Rule rule : rules) {
+            if (rule instanceof Rule.Allowed allowed && allowed.letter() == letter) {
+                sounds.retainAll(allowed.sounds());
+            }
+        }
+        return List.copyOf(sounds);
     }
 
     private static Map<Integer, List<SoundName>> pins(
@@ -182,20 +199,24 @@ final class Plan {
                                         asked(limb, before.ticks),
                                         any -> moves(limb, before.ticks)));
             }
-            int[] surfaceCounts = new int[surfaces.size()];
-            Arrays.stream(surfaceOf[i]).forEach(s -> surfaceCounts[s]++);
-            int[] targets =
-                    IntStream.range(0, surfaceCounts.length)
-                            .filter(s -> surfaceCounts[s] > 0)
-                            .toArray();
-            int[] sounds = Arrays.stream(targets).map(s -> surfaceCounts[s]).toArray();
-            int[] limbs = played.get(i).limbs().stream().mapToInt(Limb::ordinal).toArray();
+            int stroke = i;
             List<Object> key = new ArrayList<>(played.get(i).limbs());
             key.addAll(each);
-            key.add(Arrays.toString(targets) + Arrays.toString(sounds));
-            all[i] = known.computeIfAbsent(key, any -> new Kind(limbs, each, targets, sounds));
+            key.add(IntBuffer.wrap(surfaceOf[i]));
+            all[i] = known.computeIfAbsent(key, any -> kind(stroke, each));
         }
         return all;
+    }
+
+    private Kind kind(int stroke, List<Kind.Moves> moves) {
+        int[] counts = new int[surfaces.size()];
+        for (int surface : surfaceOf[stroke]) {
+            counts[surface]++;
+        }
+        int[] targets = IntStream.range(0, counts.length).filter(s -> counts[s] > 0).toArray();
+        int[] sounds = Arrays.stream(targets).map(s -> counts[s]).toArray();
+        int[] limbs = played.get(stroke).limbs().stream().mapToInt(Limb::ordinal).toArray();
+        return new Kind(limbs, moves, targets, sounds);
     }
 
     /** What the moves of a stroke depend on: without the tempo rule, neither limb nor time. */
