@@ -2,6 +2,7 @@ package org.kitweft.bench;
 
 import java.math.BigInteger;
 import java.util.List;
+import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import org.kitweft.explore.Choices;
 import org.kitweft.explore.Counts;
@@ -18,11 +19,13 @@ import org.kitweft.pattern.Sticking;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Level;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
@@ -38,7 +41,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(1)
-@Warmup(iterations = 1, time = 1500, timeUnit = TimeUnit.MILLISECONDS)
+@Warmup(iterations = 2, time = 2000, timeUnit = TimeUnit.MILLISECONDS)
 @Measurement(iterations = 3, time = 1)
 public class PossibilitiesBenchmark {
     private static final int SAMPLES = 100_000;
@@ -96,6 +99,27 @@ public class PossibilitiesBenchmark {
             BigInteger step = BigInteger.valueOf(6_700_417L * seed++);
             BigInteger total = possibilities.total();
             return possibilities.get(total.multiply(step).shiftRight(32).mod(total));
+        }
+    }
+
+    /** Counted a moment ago: nothing has been read yet. */
+    @State(Scope.Benchmark)
+    public static class JustCounted {
+        private final Task task = new Task();
+        private Possibilities some;
+        private Possibilities doubles;
+        private BigInteger indexOfSome;
+        private BigInteger indexOfDoubles;
+        private long seed;
+
+        /** Counts anew. */
+        @Setup(Level.Invocation)
+        public void count() {
+            some = Possibilities.of(task.irregular, task.twelve, task.some);
+            doubles = Possibilities.of(task.doubles, task.twelve, task.some);
+            Random random = new Random(seed++);
+            indexOfSome = new BigInteger(80, random).mod(some.total());
+            indexOfDoubles = new BigInteger(80, random).mod(doubles.total());
         }
     }
 
@@ -242,6 +266,18 @@ public class PossibilitiesBenchmark {
     @Benchmark
     public Variation kthLoopAndSomeSurfaces16x12(Counted counted) {
         return counted.one(counted.some);
+    }
+
+    /** The first that is read after counting. Bound: 1 ms. */
+    @Benchmark
+    public Variation kthJustCountedLoopAndSomeSurfaces16x12(JustCounted counted) {
+        return counted.some.get(counted.indexOfSome);
+    }
+
+    /** The same with double strokes. Bound: 1 ms. */
+    @Benchmark
+    public Variation kthJustCountedLoopAndSomeSurfacesDoubles16x12(JustCounted counted) {
+        return counted.doubles.get(counted.indexOfDoubles);
     }
 
     /** Bound: 1 ms. */

@@ -6,8 +6,10 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * In a loop in which a limb strikes again before all have struck, the ways to go on: within each of
@@ -25,52 +27,81 @@ final class Onward implements FirstWays {
         private final Passage passage;
         private final int[] ends;
 
-        /** For each of its strokes until all limbs of all chains have struck, the ways on. */
-        private final Wide[] layers;
+        /** For each of its limbs and end the surface where it strikes last. */
+        private final int[][] last;
 
-        Part(Passage passage, Map<Shape, Wide[]> known, int head) {
+        /** For each of its strokes until all limbs of all chains have struck, the ways on. */
+        private final @Nullable Wide[] layers;
+
+        Part(Passage passage, Map<Shape, @Nullable Wide[]> known, int from, int head) {
             this.passage = passage;
             ends = passage.rowsIn(passage.ground.chain.ends);
+            last = new int[passage.ground.chain.limbs.length][ends.length];
+            for (int d = 0; d < last.length; d++) {
+                for (int end = 0; end < ends.length; end++) {
+                    last[d][end] = passage.surface(ends[end], d);
+                }
+            }
             layers =
                     known.computeIfAbsent(
                             passage.shape(ends),
-                            any -> passage.back(passage.standing(ends), ends.length, head + 1));
+                            any ->
+                                    passage.back(
+                                            passage.standing(ends), ends.length, from, head + 1));
         }
 
-        /** Where the ways to an end stand; negative if it does not fit. */
-        private int at(int[] places, int end, BitSet[] allowed) {
-            Ground ground = passage.ground;
-            int[] limbs = ground.chain.limbs;
+        /** What the limbs that have struck add to the code of their state. */
+        private int code(int[] places) {
             int code = 0;
-            for (int d = 0; d < limbs.length; d++) {
-                int last = passage.surface(ends[end], d);
-                if (!allowed[limbs[d]].get(last)) {
+            for (int d = 0; d < last.length; d++) {
+                int at = places[passage.ground.chain.limbs[d]];
+                code += at < 0 ? 0 : passage.ground.code(d, at);
+            }
+            return code;
+        }
+
+        /**
+         * Where the ways to an end stand; negative if it does not fit.
+         *
+         * @param struck the code of the limbs that have struck
+         */
+        private int at(int struck, int[] places, int end, BitSet[] allowed) {
+            Ground ground = passage.ground;
+            int code = struck;
+            for (int d = 0; d < last.length; d++) {
+                int limb = ground.chain.limbs[d];
+                if (!allowed[limb].get(last[d][end])) {
                     return Ground.NONE;
                 }
-                int at = places[limbs[d]];
-                code += ground.code(d, at < 0 ? last : at);
+                code += places[limb] < 0 ? ground.code(d, last[d][end]) : 0;
             }
             int state = ground.state(code);
             int row = state == Ground.NONE ? Ground.NONE : passage.row(state);
             return row < 0 ? Ground.NONE : row * ends.length + end;
         }
 
+        private Wide layer(int played) {
+            return Objects.requireNonNull(layers[played]);
+        }
+
         /** Narrow: one digit holds all 64 bits. */
         long low(int played, int[] places, BitSet[] allowed) {
-            long[] ways = layers[played].digits[0];
+            long[] ways = layer(played).digits[0];
+            int struck = code(places);
             long sum = 0;
             for (int end = 0; end < ends.length; end++) {
-                int at = at(places, end, allowed);
+                int at = at(struck, places, end, allowed);
                 sum += at < 0 ? 0 : ways[at];
             }
             return sum;
         }
 
         BigInteger big(int played, int[] places, BitSet[] allowed) {
+            int struck = code(places);
             BigInteger sum = BigInteger.ZERO;
             for (int end = 0; end < ends.length; end++) {
-                int at = at(places, end, allowed);
-                sum = at < 0 ? sum : sum.add(layers[played].get(at));
+                int at = at(struck, places, end, allowed);
+                sum = at < 0 ? sum : sum.add(layer(played).get(at));
             }
             return sum;
         }
@@ -79,7 +110,7 @@ final class Onward implements FirstWays {
     Onward(Family family) {
         this.family = family;
         List<Map<Bounds, Part>> made = new ArrayList<>();
-        List<Map<Shape, Wide[]>> known = new ArrayList<>();
+        List<Map<Shape, @Nullable Wide[]>> known = new ArrayList<>();
         for (Chain ignored : family.chains) {
             made.add(new ConcurrentHashMap<>());
             known.add(new ConcurrentHashMap<>());
@@ -93,10 +124,13 @@ final class Onward implements FirstWays {
                                         .toList());
     }
 
-    private Part part(int c, int choice, Map<Bounds, Part> made, Map<Shape, Wide[]> known) {
+    private Part part(
+            int c, int choice, Map<Bounds, Part> made, Map<Shape, @Nullable Wide[]> known) {
+        // One chain alone is asked once it has struck; of several one may strike before another.
+        int from = family.chains.size() == 1 ? 1 : 0;
         return made.computeIfAbsent(
                 family.part(c, family.choices().get(choice).bounds()),
-                any -> new Part(family.passage(c, choice), known, head(family, c)));
+                any -> new Part(family.passage(c, choice), known, from, head(family, c)));
     }
 
     /** How many strokes of a chain are played until each limb of all has struck. */

@@ -210,18 +210,22 @@ final class Passage {
      * The ways from each row before each stroke to the end, in carried digits.
      *
      * @param last the ways at the end, for each row and column
-     * @param keep how many layers, from the first stroke on
+     * @param from the first layer to make; those before it are missing
+     * @param to one past the last layer to keep
      */
-    Wide[] back(Wide last, int columns, int keep) {
+    @Nullable Wide[] back(Wide last, int columns, int from, int to) {
         int strokes = ground.kindOf.length;
-        Wide[] layers = new Wide[keep];
+        @Nullable Wide[] layers = new @Nullable Wide[to];
         Wide next = last;
-        for (int j = strokes; j >= 0; j--) {
+        Wide spare = null;
+        for (int j = strokes; j >= from; j--) {
             if (j < strokes) {
-                Wide here = add(steps(ground.kindOf[j]), next, null, columns);
+                Wide here = add(steps(ground.kindOf[j]), next, spare, columns);
+                // A layer that is not kept lends its memory to the one after the next.
+                spare = narrow && j + 1 >= to && j + 1 < strokes ? next : null;
                 next = narrow ? here : here.carried();
             }
-            if (j < keep) {
+            if (j < to) {
                 layers[j] = next;
             }
         }
@@ -286,7 +290,7 @@ final class Passage {
             }
             first[row + 1] = count;
         }
-        return new Steps(first, to);
+        return new Steps(first, Arrays.copyOf(to, count));
     }
 
     private Steps origins(int kind) {

@@ -3,6 +3,7 @@ package org.kitweft.explore.trellis;
 import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -73,12 +74,13 @@ final class Visits {
 
         private void visit(Wide first, Wide last, int columns) {
             int strokes = passage.ground.kindOf.length;
-            Wide[] back = passage.back(last, columns, strokes + 1);
+            @Nullable Wide[] back = passage.back(last, columns, 1, strokes + 1);
             Wide here = first;
             for (int j = 0; j < strokes; j++) {
                 here = passage.forth(j, here, columns);
+                Wide onward = Objects.requireNonNull(back[j + 1]);
                 for (int row = 0; row < passage.size(); row++) {
-                    add(j, row, here, back[j + 1], columns);
+                    add(j, row, here, onward, columns);
                 }
             }
         }
