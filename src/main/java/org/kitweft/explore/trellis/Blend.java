@@ -1,6 +1,7 @@
 package org.kitweft.explore.trellis;
 
 import java.math.BigInteger;
+import java.nio.IntBuffer;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
@@ -42,7 +43,7 @@ final class Blend {
     /** For each layer how many digits come before it. */
     private final int[] before;
 
-    private final Map<List<Integer>, Held> known = new ConcurrentHashMap<>();
+    private final Map<IntBuffer, Held> known = new ConcurrentHashMap<>();
     private final Held all;
 
     /**
@@ -160,32 +161,14 @@ final class Blend {
         /** For each kind and surface what is held after such a stroke. */
         private final AtomicReferenceArray<@Nullable Held> next;
 
-        /** For each state its row in the sums. */
-        private final int[] rowOf;
-
-        /** How many rows the sums have. */
-        private final int size;
-
         /** The choices' numbers added up, once that is worth while. */
-        private volatile long @Nullable [] sums;
+        private volatile @Nullable Sums sums;
 
         private int asked;
 
         private Held(int[] choices) {
             this.choices = choices;
             next = new AtomicReferenceArray<>(ground.kinds * ground.surfaces);
-            rowOf = new int[ground.size];
-            int count = 0;
-            for (int state = 0; state < rowOf.length; state++) {
-                boolean everywhere = true;
-                for (int i = 0; i < choices.length && everywhere; i++) {
-                    everywhere = passages.get(choices[i]).row(state) >= 0;
-                }
-                rowOf[state] = everywhere ? count++ : -1;
-            }
-            size = count;
-            // Of one choice nothing needs to be added up.
-            sums = choices.length == 1 ? numbers[choices[0]] : null;
         }
 
         /** What is held after a stroke. */
@@ -197,6 +180,12 @@ final class Blend {
                 next.set(at, known);
             }
             return known;
+        }
+
+        /** The same if it is there, or who asks has asked often. */
+        private @Nullable Held afterOften(int stroke, int surface, int state) {
+            Held known = next.get(ground.kindOf[stroke] * ground.surfaces + surface);
+            return known == null && ++asked > before.length ? after(stroke, surface, state) : known;
         }
 
         /** With the choices that hold where the limbs stand. */
@@ -212,20 +201,31 @@ final class Blend {
                 return this;
             }
             int[] mine = Arrays.copyOf(held, count);
-            return known.computeIfAbsent(
-                    Arrays.stream(mine).boxed().toList(), any -> new Held(mine));
+            return known.computeIfAbsent(IntBuffer.wrap(mine), any -> new Held(mine));
         }
 
-        /** The ways to go on, narrow. */
+        /** The ways to go on after a stroke, narrow. */
+        long lowAfter(int stroke, int surface, int state) {
+            Held held = afterOften(stroke, surface, state);
+            return (held == null ? this : held).low(stroke + 1, state);
+        }
+
+        /** Takes the ways to go on after a stroke off a rest, if there is as much. */
+        boolean takeOffAfter(Rest rest, int stroke, int surface, int state) {
+            Held held = afterOften(stroke, surface, state);
+            return (held == null ? this : held).takeOff(rest, stroke + 1, state);
+        }
+
+        /** The ways to go on from a state within those choices that hold it, narrow. */
         long low(int played, int state) {
-            long[] ready = ready();
-            if (ready != null) {
-                return ready[before[played - from] * size + rowOf[state]];
+            Sums ready = ready();
+            if (ready != null && ready.rowOf[state] >= 0) {
+                return ready.numbers[before[played - from] * ready.size + ready.rowOf[state]];
             }
             long sum = 0;
             for (int i : choices) {
                 int row = passages.get(i).row(state);
-                sum += numbers[i][before[played - from] * sizes[i] + row];
+                sum += row < 0 ? 0 : numbers[i][before[played - from] * sizes[i] + row];
             }
             return sum;
         }
@@ -242,11 +242,11 @@ final class Blend {
 
         /** Takes the ways to go on off a rest, if there is as much. */
         boolean takeOff(Rest rest, int played, int state) {
-            long[] ready = ready();
+            Sums ready = ready();
             int places = places(played);
-            if (ready != null) {
-                int at = before[played - from] * size + rowOf[state];
-                return rest.takeOff(ready, at, size, places);
+            if (ready != null && ready.rowOf[state] >= 0) {
+                int at = before[played - from] * ready.size + ready.rowOf[state];
+                return rest.takeOff(ready.numbers, at, ready.size, places);
             }
             long[] sum = rest.room(places);
             addUp(played, state, sum);
@@ -257,8 +257,9 @@ final class Blend {
         private void addUp(int played, int state, long[] into) {
             int places = places(played);
             for (int i : choices) {
-                int at = before[played - from] * sizes[i] + passages.get(i).row(state);
-                for (int p = 0; p < places; p++) {
+                int row = passages.get(i).row(state);
+                int at = before[played - from] * sizes[i] + row;
+                for (int p = 0; p < places && row >= 0; p++) {
                     into[p] += numbers[i][at];
                     at += sizes[i];
                 }
@@ -270,33 +271,59 @@ final class Blend {
             return before[played - from + 1] - before[played - from];
         }
 
-        /** The sums, if they are there: who asks once for each layer will ask again. */
-        private long @Nullable [] ready() {
-            long[] ready = sums;
-            if (ready == null && ++asked > before.length) {
-                ready = sums();
+        /** The sums, if they are there, or who asks has asked often. */
+        private @Nullable Sums ready() {
+            Sums ready = sums;
+            if (ready == null && ++asked > 2 * before.length) {
+                ready = new Sums(choices);
                 sums = ready;
             }
             return ready;
         }
+    }
 
-        private long[] sums() {
-            long[] all = new long[before[before.length - 1] * size];
+    /** The numbers of some choices added up, for the states that all of them hold. */
+    private final class Sums {
+        /** For each state its row; negative for none. */
+        private final int[] rowOf;
+
+        /** How many rows there are. */
+        private final int size;
+
+        /** In proper digits, in the order of each choice's. */
+        private final long[] numbers;
+
+        Sums(int[] choices) {
+            rowOf = new int[ground.size];
+            int count = 0;
+            for (int state = 0; state < rowOf.length; state++) {
+                boolean everywhere = true;
+                for (int i = 0; i < choices.length && everywhere; i++) {
+                    everywhere = passages.get(choices[i]).row(state) >= 0;
+                }
+                rowOf[state] = everywhere ? count++ : -1;
+            }
+            size = count;
+            numbers = new long[before[before.length - 1] * size];
             for (int i : choices) {
-                for (int state = 0; state < rowOf.length; state++) {
-                    if (rowOf[state] >= 0) {
-                        int from = passages.get(i).row(state);
-                        for (int at = rowOf[state]; at < all.length; at += size) {
-                            all[at] += numbers[i][from];
-                            from += sizes[i];
-                        }
+                add(i);
+            }
+            for (int j = 0; j + 1 < before.length; j++) {
+                carry(numbers, before[j] * size, size, before[j + 1] - before[j]);
+            }
+        }
+
+        private void add(int choice) {
+            long[] theirs = Blend.this.numbers[choice];
+            for (int state = 0; state < rowOf.length; state++) {
+                if (rowOf[state] >= 0) {
+                    int read = passages.get(choice).row(state);
+                    for (int at = rowOf[state]; at < numbers.length; at += size) {
+                        numbers[at] += theirs[read];
+                        read += sizes[choice];
                     }
                 }
             }
-            for (int j = 0; j + 1 < before.length; j++) {
-                carry(all, before[j] * size, size, before[j + 1] - before[j]);
-            }
-            return all;
         }
     }
 }

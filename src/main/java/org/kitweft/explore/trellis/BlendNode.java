@@ -33,14 +33,13 @@ record BlendNode(Blend blend, int depth, int state, Blend.Held held) implements 
     @Override
     public long lowCount(int surface) {
         int next = blend.ground.next(depth, state, surface);
-        return next == Ground.NONE ? 0 : held.after(depth, surface, next).low(depth + 1, next);
+        return next == Ground.NONE ? 0 : held.lowAfter(depth, surface, next);
     }
 
     @Override
     public boolean takeOff(Rest rest, int surface) {
         int next = blend.ground.next(depth, state, surface);
-        return next == Ground.NONE
-                || held.after(depth, surface, next).takeOff(rest, depth + 1, next);
+        return next == Ground.NONE || held.takeOffAfter(rest, depth, surface, next);
     }
 
     @Override

@@ -2,6 +2,7 @@ package org.kitweft.explore.trellis;
 
 import java.lang.ref.SoftReference;
 import java.math.BigInteger;
+import java.nio.IntBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -58,7 +59,7 @@ final class LoopStarts {
 
     private synchronized Blend blend(BitSet[] ends, int[] choices) {
         // Beginnings that end alike and hold the same go on alike, whichever way they have come.
-        List<Object> key = List.of(List.of(ends), IntStream.of(choices).boxed().toList());
+        List<Object> key = List.of(List.of(ends), IntBuffer.wrap(choices));
         Blend known = cache.get(key);
         if (known != null) {
             return known;
