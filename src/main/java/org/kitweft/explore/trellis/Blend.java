@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -68,16 +69,17 @@ final class Blend {
         before = before(ground.chain.kinds, choices, from, narrow);
         numbers = new long[choices.size()][];
         sizes = new int[numbers.length];
-        int[] any = new int[numbers.length];
-        for (int i = 0; i < numbers.length; i++) {
-            Passage passage = passages.get(i);
-            sizes[i] = passage.size();
-            numbers[i] = new long[before[before.length - 1] * sizes[i]];
-            long weight = choices.get(i).weight().longValueExact();
-            fill(passage, numbers[i], weight, ends);
-            any[i] = i;
-        }
-        all = new Held(any);
+        IntStream each = IntStream.range(0, numbers.length);
+        (numbers.length >= Family.PARALLEL_FROM ? each.parallel() : each)
+                .forEach(
+                        i -> {
+                            Passage passage = passages.get(i);
+                            sizes[i] = passage.size();
+                            numbers[i] = new long[before[before.length - 1] * sizes[i]];
+                            long weight = choices.get(i).weight().longValueExact();
+                            fill(passage, numbers[i], weight, ends);
+                        });
+        all = new Held(IntStream.range(0, numbers.length).toArray());
     }
 
     /** For each layer how many digits come before it, and how many there are in all. */

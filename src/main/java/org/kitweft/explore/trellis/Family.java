@@ -22,7 +22,9 @@ import org.kitweft.kit.Limb;
 final class Family {
     private static final long CACHE_BYTES = 32L << 20;
     private static final int LAYOUTS_KEPT = 1024;
-    private static final int PARALLEL_FROM = 128;
+
+    /** Fewer pieces of work than these are not worth another thread. */
+    static final int PARALLEL_FROM = 128;
 
     /** Where blending sets of surfaces would take more, they are read one by one. */
     private static final double BLEND_BYTES = 96 << 20;
