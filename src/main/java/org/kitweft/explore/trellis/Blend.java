@@ -17,8 +17,8 @@ import org.jspecify.annotations.Nullable;
  * whose numbers are added up. Safe for use by several threads.
  */
 final class Blend {
-    /** Sums of so many digits still fit a long. */
-    static final int MOST_CHOICES = 1 << (Long.SIZE - 2 - Wide.DIGIT_BITS);
+    /** Digits of so many numbers still add up in a long, with what is carried. */
+    static final int MOST_CHOICES = 30_000;
 
     private static final long DIGIT = (1L << Wide.DIGIT_BITS) - 1;
 
@@ -147,11 +147,11 @@ final class Blend {
         return all;
     }
 
-    /** Bytes it takes, near enough. */
+    /** Bytes it takes, near enough: sums may come to as much as what they are made of. */
     long bytes() {
         long bytes = 0;
         for (long[] each : numbers) {
-            bytes += 8L * each.length + 16;
+            bytes += 16L * each.length;
         }
         return bytes;
     }

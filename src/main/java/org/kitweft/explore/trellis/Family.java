@@ -126,7 +126,7 @@ final class Family {
     }
 
     private boolean canBlend() {
-        if (choices().size() > Blend.MOST_CHOICES && !narrow && !plan.limits.loop()) {
+        if (!narrow && together() > Blend.MOST_CHOICES) {
             return false;
         }
         for (Regions.Weighted choice : choices()) {
@@ -138,6 +138,18 @@ final class Family {
             return false;
         }
         return Blend.bytes(plan, rows(), narrow) <= BLEND_BYTES;
+    }
+
+    /** How many choices a blend has at most; in a loop, those that hold the first stroke. */
+    private int together() {
+        int[] holding = new int[plan.surfaces.size()];
+        for (Regions.Weighted choice : choices()) {
+            Bounds bounds = choice.bounds();
+            for (int at = bounds.next(0, 0); at >= 0; at = bounds.next(0, at + 1)) {
+                holding[at]++;
+            }
+        }
+        return plan.limits.loop() ? Arrays.stream(holding).max().orElse(0) : choices().size();
     }
 
     /** How many rows the choices have at most; in a loop, those that hold its first places. */
