@@ -140,7 +140,7 @@ final class Family {
         return Blend.bytes(plan, rows(), narrow) <= BLEND_BYTES;
     }
 
-    /** How many choices a blend has at most; in a loop, those that hold the first stroke. */
+    /** How many choices a blend has at most; in a loop, those that hold a place of one limb. */
     private int together() {
         int[] holding = new int[plan.surfaces.size()];
         for (Regions.Weighted choice : choices()) {

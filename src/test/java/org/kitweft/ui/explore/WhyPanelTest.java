@@ -18,7 +18,7 @@ import org.kitweft.kit.BuiltInKits;
 import org.kitweft.kit.Kit;
 import org.kitweft.pattern.Sticking;
 import org.kitweft.ui.play.Playhead;
-import org.kitweft.ui.session.Notices;
+import org.kitweft.ui.session.FaultsFail;
 import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
 import org.kitweft.ui.task.Tasks;
@@ -26,19 +26,6 @@ import org.kitweft.ui.theme.Theme;
 
 /** Which role's reasons are shown: they stay, so that one variation can be held beside another. */
 class WhyPanelTest {
-    private static final Notices NOBODY =
-            new Notices() {
-                @Override
-                public void note(String line) {
-                    // nobody reads it
-                }
-
-                @Override
-                public void fault(String line) {
-                    throw new AssertionError(line);
-                }
-            };
-
     @BeforeAll
     static void theme() {
         Theme.LIGHT.install(100);
@@ -88,7 +75,7 @@ class WhyPanelTest {
                         new Playhead(),
                         Tasks.DIRECT,
                         () -> 1,
-                        NOBODY);
+                        new FaultsFail());
         JComboBox<?> order = find(panel, JComboBox.class).get(0);
         order.setSelectedItem(Order.BEST_FILL);
         assertThat(chosen(panel)).startsWith("Fill");

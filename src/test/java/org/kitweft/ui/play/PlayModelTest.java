@@ -11,6 +11,7 @@ import org.kitweft.band.Backing;
 import org.kitweft.band.BandPart;
 import org.kitweft.groove.Place;
 import org.kitweft.groove.Tempo;
+import org.kitweft.ui.session.FaultsFail;
 import org.kitweft.ui.session.Notices;
 import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
@@ -130,7 +131,7 @@ class PlayModelTest {
     void theBandIsWorkedOutElsewhereAndOnlyTheLastEditIsHeard() {
         Later tasks = new Later();
         PlayModel model =
-                new PlayModel(session, new Playhead(), Runnable::run, silentNotices(), tasks);
+                new PlayModel(session, new Playhead(), Runnable::run, new FaultsFail(), tasks);
         model.attach(player);
         player.shown.clear();
         band(Backing.DEFAULT.withOn(true));
@@ -174,19 +175,5 @@ class PlayModelTest {
         eventThread();
         assertThat(playhead.place()).contains(new Place(1, 2));
         assertThat(playhead.written()).contains(new Place(1, 2));
-    }
-
-    private static Notices silentNotices() {
-        return new Notices() {
-            @Override
-            public void note(String line) {
-                // nobody reads it
-            }
-
-            @Override
-            public void fault(String line) {
-                throw new AssertionError(line);
-            }
-        };
     }
 }

@@ -18,29 +18,17 @@ import org.kitweft.sound.Stretch;
 import org.kitweft.ui.play.FakePlayer;
 import org.kitweft.ui.play.PlayModel;
 import org.kitweft.ui.play.Playhead;
-import org.kitweft.ui.session.Notices;
+import org.kitweft.ui.session.FaultsFail;
 import org.kitweft.ui.session.PracticeChoices;
 import org.kitweft.ui.session.PracticeChoices.Way;
 import org.kitweft.ui.session.Session;
 import org.kitweft.ui.session.SessionModel;
 
 class PracticeModelTest {
-    private static final Notices NOBODY =
-            new Notices() {
-                @Override
-                public void note(String line) {
-                    // nobody listens
-                }
-
-                @Override
-                public void fault(String line) {
-                    throw new AssertionError(line);
-                }
-            };
-
     private final FakePlayer player = new FakePlayer();
     private final SessionModel session = new SessionModel(Session.opening());
-    private final PlayModel play = new PlayModel(session, new Playhead(), Runnable::run, NOBODY);
+    private final PlayModel play =
+            new PlayModel(session, new Playhead(), Runnable::run, new FaultsFail());
     private final PracticeModel model = new PracticeModel(session, play);
 
     private Course course() {
